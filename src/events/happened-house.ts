@@ -1,0 +1,57 @@
+// Facts about the household: people, keepers, cards, pens, places, the tablet and its clock.
+import * as z from "zod/mini";
+import { doseCard, signature } from "./card.ts";
+import { pen } from "./pen.ts";
+import { household, person } from "./person.ts";
+import { noGo } from "./spot.ts";
+
+const householdBegun = z.object({ type: z.literal("household begun"), household });
+const personAdded = z.object({ type: z.literal("person added"), person });
+const personChanged = z.object({ type: z.literal("person changed"), person, keeper: z.string() });
+const keeperAdded = z.object({
+  type: z.literal("keeper added"),
+  keeper: z.object({ id: z.string(), name: z.string(), pin: z.object({ salt: z.string(), hash: z.string(), rounds: z.number() }) }),
+});
+/** A card comes into force only by this. cardHash names it for ever. */
+const cardSigned = z.object({ type: z.literal("card signed"), card: doseCard, cardHash: z.string(), signature });
+const penAdded = z.object({ type: z.literal("pen added"), pen });
+const penOpened = z.object({ type: z.literal("pen opened"), pen: z.string(), on: z.string() });
+const penRetired = z.object({
+  type: z.literal("pen retired"),
+  pen: z.string(),
+  why: z.enum(["empty", "too old", "clumped", "frozen", "overheated", "lost", "other"]),
+});
+const noGoMarked = z.object({ type: z.literal("no-go place marked"), noGo });
+const noGoCleared = z.object({ type: z.literal("no-go place cleared"), id: z.string() });
+
+/** The app started on this tablet. Elapsed times across it are doubtful until day and time were agreed. */
+const tabletStarted = z.object({ type: z.literal("tablet started") });
+const clockDoubted = z.object({
+  type: z.literal("clock doubted"),
+  why: z.enum(["behind the last entry", "forward jump", "the person said no"]),
+});
+const clockAgreed = z.object({ type: z.literal("clock agreed") });
+
+/** A mealtime dose taken away from the tablet and told later. minutesAgo null: time not known. */
+const toldLater = z.object({
+  type: z.literal("dose told later"),
+  units: z.nullable(z.number()),
+  minutesAgo: z.nullable(z.number()),
+});
+
+export const houseEvents = [
+  householdBegun,
+  personAdded,
+  personChanged,
+  keeperAdded,
+  cardSigned,
+  penAdded,
+  penOpened,
+  penRetired,
+  noGoMarked,
+  noGoCleared,
+  tabletStarted,
+  clockDoubted,
+  clockAgreed,
+  toldLater,
+] as const;

@@ -1,0 +1,161 @@
+// Facts of a walk, in the order a meal walk meets them. Each answer says how it was known.
+import * as z from "zod/mini";
+import { mealName } from "./card.ts";
+import { plateHow, plateLine } from "./plate.ts";
+import { glucose, glucoseUnit, gramsSchema, unitsSchema } from "./quantity.ts";
+import { spot } from "./spot.ts";
+import { numberSlot, toldDose, via } from "./told.ts";
+
+const plain = <T extends string>(type: T) => z.object({ type: z.literal(type) });
+
+export const stepName = z.enum([
+  "taken",
+  "wash",
+  "reading",
+  "plate",
+  "card",
+  "eat first",
+  "pen",
+  "dial",
+  "place",
+  "skin",
+  "inject",
+  "put away",
+  "eat",
+  "done",
+]);
+export type StepName = z.infer<typeof stepName>;
+
+export const waitFor = z.enum(["wash", "skin", "hold", "recheck", "ready"]);
+export type WaitFor = z.infer<typeof waitFor>;
+
+export const mishapKind = z.enum([
+  "too much",
+  "too little",
+  "wrong insulin",
+  "nothing came out",
+  "number left in the window",
+  "not sure",
+  "it hurt or bled",
+  "button too stiff",
+  "cannot eat",
+  "feeling ill",
+  "something else",
+]);
+export type MishapKind = z.infer<typeof mishapKind>;
+
+// The walk itself
+const walkOpened = z.object({ type: z.literal("walk opened"), kind: z.enum(["meal", "low"]), meal: z.nullable(mealName) });
+const walkTurnedTo = plain("walk turned to");
+const walkLeft = z.object({ type: z.literal("walk left"), step: z.string(), why: z.enum(["stopped by the person", "no dose", "meal not ready", "helper needed"]) });
+const walkEnded = z.object({ type: z.literal("walk ended"), how: z.enum(["whole walk", "stopped", "no dose", "dose already taken"]) });
+const wentBack = z.object({ type: z.literal("went back"), from: stepName, to: stepName, voided: z.array(stepName) });
+const waitBegan = z.object({ type: z.literal("wait began"), for: waitFor, ms: z.number() });
+const waitJumped = z.object({ type: z.literal("wait jumped"), for: waitFor, reason: z.string() });
+/** A slip that was stopped before the body: counted for the keeper, never told to the person as failure. */
+const nearMiss = z.object({ type: z.literal("near miss"), step: stepName, what: z.string(), detail: z.nullable(z.string()) });
+
+// Numbers, whoever gives them: given, read back, then agreed or turned down
+const numberGiven = z.object({
+  type: z.literal("number given"),
+  slot: numberSlot,
+  text: z.string(),
+  via,
+  helper: z.nullable(z.string()),
+  /** The second giving of a number whose digits were asked for again. */
+  again: z.boolean(),
+});
+const numberTurnedDown = z.object({ type: z.literal("number turned down"), slot: numberSlot });
+const unitAgreed = z.object({ type: z.literal("unit agreed"), unit: glucoseUnit });
+
+// 2 taken already?
+const takenAnswered = z.object({
+  type: z.literal("taken answered"),
+  how: z.enum(["log is clear", "said not taken", "the first was not taken"]),
+});
+// 3 wash
+const washed = z.object({ type: z.literal("hands washed"), how: z.enum(["counted", "already washed", "skipped"]), reason: z.nullable(z.string()) });
+// 4 reading
+const readingTaken = z.object({
+  type: z.literal("reading taken"),
+  glucose,
+  source: z.enum(["finger", "sensor"]),
+  via,
+  helper: z.nullable(z.string()),
+});
+const wordRead = z.object({ type: z.literal("meter word read"), word: z.enum(["HI", "LO"]), via });
+const readingGrewOld = plain("reading grew old");
+const highAdviceHeard = plain("high advice heard");
+// low
+const lowBegan = z.object({ type: z.literal("low began"), because: z.enum(["reading", "meter word", "feels strange", "cannot eat"]) });
+const sugarTaken = z.object({ type: z.literal("sugar taken"), food: z.string(), grams: gramsSchema });
+const lowEnded = z.object({ type: z.literal("low ended"), rounds: z.number() });
+const callRaised = z.object({ type: z.literal("call raised"), why: z.enum(["still low", "no answer", "cannot swallow", "bell not answered"]) });
+// 5 plate
+const exerciseAnswered = z.object({ type: z.literal("exercise answered"), hard: z.boolean() });
+const plateLineAdded = z.object({ type: z.literal("food put on the plate"), line: plateLine });
+const plateLineRemoved = z.object({ type: z.literal("food taken off the plate"), index: z.number() });
+const plateAgreed = z.object({ type: z.literal("plate agreed"), grams: z.nullable(gramsSchema), how: plateHow });
+const foodReady = plain("food is ready");
+// 6 card
+const doseTold = z.object({ type: z.literal("dose told"), told: toldDose });
+const cardSilent = z.object({ type: z.literal("card silent"), why: z.string(), detail: z.nullable(z.string()) });
+const ownNumberGiven = z.object({ type: z.literal("own number given"), units: unitsSchema, matches: z.boolean() });
+const doseHeard = plain("dose heard");
+// eat first (card says after eating)
+const mealEatenFirst = plain("meal eaten first");
+// 7 pen
+const helperNamed = z.object({ type: z.literal("helper named"), name: z.string() });
+const penPicked = z.object({ type: z.literal("pen picked"), pen: z.string(), how: z.enum(["mark", "scan"]) });
+const insulinLooked = z.object({ type: z.literal("insulin looked at"), look: z.enum(["as it should be", "clumped", "frozen", "overheated"]) });
+const insulinMixed = plain("insulin mixed");
+const needleFitted = plain("needle fitted");
+const primed = z.object({ type: z.literal("pen primed"), stream: z.boolean() });
+// 8 dial
+const dialled = z.object({ type: z.literal("dose dialled"), units: unitsSchema, via, helper: z.nullable(z.string()), how: z.enum(["read", "counted twice", "read by a helper"]) });
+// 9 place
+const spotOffered = z.object({ type: z.literal("spot offered"), spot, restDays: z.number(), fullRest: z.boolean() });
+const noSpot = z.object({ type: z.literal("no spot free"), why: z.string() });
+const spotDeclined = z.object({ type: z.literal("spot declined"), spot, reason: z.enum(["sore", "lump", "scar or mole", "cannot reach", "other"]) });
+const spotChosen = z.object({ type: z.literal("spot chosen"), spot, code: z.string() });
+// 10 skin
+const skinCleaned = z.object({ type: z.literal("skin cleaned"), how: z.enum(["wiped", "clean without a wipe"]) });
+const skinDry = plain("skin dry");
+// 11 inject
+const injectOpened = plain("inject opened");
+const needleAnswered = z.object({ type: z.literal("needle question answered"), wentIn: z.enum(["yes", "no", "not sure"]) });
+const pressed = plain("button pressed down");
+const injected = z.object({
+  type: z.literal("injected"),
+  units: z.nullable(unitsSchema),
+  left: z.nullable(unitsSchema),
+  insulinId: z.string(),
+  pen: z.nullable(z.string()),
+  spot: z.nullable(spot),
+  certain: z.boolean(),
+});
+const heldShort = z.object({ type: z.literal("needle out early"), reason: z.string() });
+const notInjected = plain("needle did not go in");
+const mishapOpened = z.object({ type: z.literal("mishap opened"), kind: mishapKind });
+const mishapHeard = z.object({ type: z.literal("mishap advice heard"), kind: mishapKind });
+// 12 put away
+const putAway = plain("pen put away");
+// 13 eat
+const eating = plain("eating");
+const cannotEat = plain("cannot eat");
+const bellUnanswered = z.object({ type: z.literal("bell not answered"), minutes: z.number() });
+// 14 done
+const eatenAnswered = z.object({ type: z.literal("meal answered"), ate: z.enum(["all", "half", "hardly any", "not kept down"]) });
+
+export const walkEvents = [
+  walkOpened, walkTurnedTo, walkLeft, walkEnded, wentBack, waitBegan, waitJumped, nearMiss,
+  numberGiven, numberTurnedDown, unitAgreed,
+  takenAnswered, washed, readingTaken, wordRead, readingGrewOld, highAdviceHeard,
+  lowBegan, sugarTaken, lowEnded, callRaised,
+  exerciseAnswered, plateLineAdded, plateLineRemoved, plateAgreed, foodReady,
+  doseTold, cardSilent, ownNumberGiven, doseHeard, mealEatenFirst,
+  helperNamed, penPicked, insulinLooked, insulinMixed, needleFitted, primed,
+  dialled, spotOffered, noSpot, spotDeclined, spotChosen, skinCleaned, skinDry,
+  injectOpened, needleAnswered, pressed, injected, heldShort, notInjected, mishapOpened, mishapHeard,
+  putAway, eating, cannotEat, bellUnanswered, eatenAnswered,
+] as const;
