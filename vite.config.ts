@@ -1,0 +1,116 @@
+import preact from "@preact/preset-vite";
+import type { Plugin } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig } from "vitest/config";
+
+/**
+ * What the page may load, said twice: as a tag in the built page, so that any plain https host is safe, and as a header from our own server.
+ * Nothing comes from anywhere but this address: promise 12, "nothing leaves the tablet", is held by the browser too.
+ */
+const pageRules = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "media-src 'self' blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+const headers = {
+  // A tag cannot forbid framing, only a header can.
+  "Content-Security-Policy": `${pageRules}; frame-ancestors 'none'`,
+  "Permissions-Policy":
+    "microphone=(self), camera=(self), bluetooth=(self), screen-wake-lock=(self), fullscreen=(self), autoplay=(self), geolocation=(), payment=(), usb=()",
+  "Referrer-Policy": "no-referrer",
+  "X-Content-Type-Options": "nosniff",
+  "Cross-Origin-Opener-Policy": "same-origin",
+};
+
+/** Only in the built page: the development server puts styles into the page by script, which these rules forbid. */
+const pageRulesTag: Plugin = {
+  name: "page-rules-tag",
+  apply: "build",
+  transformIndexHtml: () => [
+    { tag: "meta", attrs: { "http-equiv": "Content-Security-Policy", content: pageRules }, injectTo: "head-prepend" },
+  ],
+};
+
+/** Everything is kept on the tablet at the first visit. A new version waits until app/ asks for it, which it never does while a walk is open. */
+const offline = VitePWA({
+  registerType: "prompt",
+  injectRegister: null,
+  strategies: "generateSW",
+  workbox: {
+    globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
+    skipWaiting: false,
+    clientsClaim: true,
+    cleanupOutdatedCaches: true,
+  },
+  manifest: {
+    id: "./",
+    name: "Tablebell",
+    short_name: "Tablebell",
+    description: "Walks a person through one insulin injection at a time, aloud and in very large letters.",
+    lang: "en",
+    start_url: "./",
+    scope: "./",
+    display: "standalone",
+    background_color: "#ffffff",
+    theme_color: "#ffffff",
+    icons: [
+      { src: "icon-192.png", sizes: "192x192", type: "image/png" },
+      { src: "icon-512.png", sizes: "512x512", type: "image/png" },
+    ],
+  },
+});
+
+export default defineConfig({
+  root: "src",
+  publicDir: "../public",
+  base: "./",
+  plugins: [preact(), pageRulesTag, offline],
+  build: {
+    outDir: "../dist",
+    emptyOutDir: true,
+    // Small pictures stay files: the page rules refuse data addresses for most things.
+    assetsInlineLimit: 0,
+    rolldownOptions: { output: { codeSplitting: false } },
+  },
+  // The tablet talks to itself: only 127.0.0.1 counts as a safe address without a certificate, and without one there is no voice and no offline.
+  server: { host: "127.0.0.1", strictPort: false },
+  preview: { host: "127.0.0.1", strictPort: false, headers },
+  test: {
+    root: ".",
+    projects: [
+      { test: { name: "unit", root: ".", environment: "node", include: ["tests/unit/**/*.test.ts"] } },
+      {
+        plugins: [preact()],
+        test: {
+          name: "component",
+          root: ".",
+          environment: "jsdom",
+          include: ["tests/component/**/*.test.{ts,tsx}"],
+          setupFiles: ["tests/vitest.component.ts"],
+        },
+      },
+      {
+        test: {
+          name: "e2e",
+          root: ".",
+          environment: "node",
+          include: ["tests/e2e/**/*.test.ts"],
+          globalSetup: ["tests/vitest.e2e.ts"],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
