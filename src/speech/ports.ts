@@ -1,0 +1,52 @@
+// What speaking and hearing look like from outside: every voice and every ear stands behind these.
+import type { SpokenLanguage } from "#words/numbers.ts";
+
+/** One sentence to be said aloud in one breath, at most 12 words, so that no engine can cut it off half way. */
+export interface Sentence {
+  text: string;
+  lang: SpokenLanguage;
+}
+
+/** How a sentence came out. "failed" always says why; a sentence never stays without a result. */
+export interface SpokenResult {
+  how: "ended" | "stopped" | "failed";
+  why?: string;
+}
+
+/** Loudness in five steps of 6 dB, 5 the loudest. */
+export type VolumeStep = 1 | 2 | 3 | 4 | 5;
+
+export type VoiceHealth = "untried" | "works" | "no voice" | "failed";
+
+export interface VoicePort {
+  readonly name: string;
+  /** Says one sentence; always settles, by its own watchdog if need be, and never rejects. A new sentence stops the last. */
+  speak(s: Sentence): Promise<SpokenResult>;
+  /** Silent at once; the sentence being said settles as "stopped". */
+  stop(): void;
+  health(): VoiceHealth;
+  /** Words per minute, 110 to 190. */
+  setRate(wpm: number): void;
+  setVolume(step: VolumeStep): void;
+}
+
+/** What an ear understood of one utterance, best guess first. It is never more than a suggestion. */
+export interface Heard {
+  text: string;
+  alternatives: string[];
+}
+
+export interface EarsPort {
+  readonly name: string;
+  /** Whether this ear can hear without sending sound anywhere. */
+  available(): Promise<"on the device" | "not on this device" | "not allowed">;
+  /** Opens the ear for these phrases; calls back for each utterance until paused. Listening again replaces the phrases. */
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): void;
+  pause(): void;
+}
+
+/** The passing of time, injected so that tests decide when 8 seconds are over. */
+export interface Timers {
+  /** Runs the action once after so many ms; the returned function cancels it. */
+  after(ms: number, action: () => void): () => void;
+}
