@@ -18,14 +18,25 @@ function holds(rule: BandRule, band: Band, next: Band | undefined, value: number
   return rule.edges === "up to the next" && next ? value < from(next) : value <= to(band);
 }
 
-/** Printed rows that share more than an edge: "up to the next" may settle 140-180, 180-220, but not 140-190, 180-220. */
-const printedOver = (bands: readonly Band[], value: number): number =>
-  bands.filter((band) => value >= from(band) && value < to(band)).length;
+/**
+ * Rows whose printed edges both take in the reading. "Up to the next" settles 140-180, 180-220 and "over 250", "over 350", but not
+ * 140-190, 180-220: there somebody slipped.
+ */
+function claims(bands: readonly Band[], value: number): number {
+  return bands.filter((band, i) => {
+    const next = bands[i + 1];
+    const openUntilNext = band.to === null && next !== undefined && from(next) > from(band);
+    return !openUntilNext && value >= from(band) && value < to(band);
+  }).length;
+}
 
-export function findRow(rule: BandRule, value: number): Band | Extract<Silence["why"], "below the bands" | "above the bands" | "hole between bands" | "in two bands"> {
+type NoRow = Extract<Silence["why"], "below the bands" | "above the bands" | "hole between bands" | "in two bands">;
+
+/** value in the card's unit. Says which kind of hole the reading fell into. */
+export function findRow(rule: BandRule, value: number): Band | NoRow {
   const bands = inOrder(rule.bands);
   const rows = bands.filter((band, i) => holds(rule, band, bands[i + 1], value));
-  if (rows.length > 1 || printedOver(bands, value) > 1) return "in two bands";
+  if (rows.length > 1 || claims(bands, value) > 1) return "in two bands";
   const [row] = rows;
   if (row) return row;
   if (bands.every((band) => value < from(band))) return "below the bands";

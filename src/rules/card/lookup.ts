@@ -1,11 +1,11 @@
 // The dose on the card for this meal, or that the card is silent and why. It is looked up and worked out as printed, never adjusted.
 import type { DoseCard } from "#events/card.ts";
-import { units } from "#events/quantity.ts";
+import { type Glucose, units } from "#events/quantity.ts";
 import { compare, type Exact, exact, isMultipleOf, larger, minus, plus, roundTo, smaller, toNumber, ZERO } from "#rules/glucose/exact.ts";
 import { compareDates } from "#rules/time/local.ts";
 import { limitOf } from "./correction-limit.ts";
 import { type Parts, partsOf } from "./parts.ts";
-import { whyAsk, whyNotByReading, whyNotInForce } from "./silence.ts";
+import { usableReading, whyAsk, whyNotInForce } from "./silence.ts";
 import type { Caution, Reason, Silence, Silent, Situation, Told } from "./told.ts";
 
 // The question and the answer come with the function, for whoever calls it.
@@ -32,7 +32,8 @@ function settle(card: DoseCard, s: Situation, parts: Parts): Settled | Silence {
 
   const limit = limitOf(card, s);
   if (limit.leaves === "ask") return { why: "blank field", field: limit.blank };
-  if (limit.leaves === "all but" && limit.onBoard.top === 0n) return { food: food ?? whole, correction: wanted ?? ZERO, rows, why, cautions: [] };
+  if (limit.leaves === "all but" && limit.onBoard.top === 0n)
+    return { food: food ?? whole, correction: wanted ?? ZERO, rows, why, cautions: [] };
   if (food === null || wanted === null) return { why: "no food-only row" };
 
   const foodRows = parts.printed ? [`${s.meal} food-only`] : rows.slice(0, 1);
@@ -52,11 +53,13 @@ function settle(card: DoseCard, s: Situation, parts: Parts): Settled | Silence {
   return { food, correction, rows: usedRows, why: [...why, { reason: "insulin on board", units: shown(taken) }], cautions: [] };
 }
 
-/** A printed number that the pen cannot dial is a slip of the card or the wrong pen: asked, never rounded. */
-function offStep(card: DoseCard, parts: Parts, settled: Settled, step: Exact): Silence | null {
+/** A printed number that the pen cannot dial is a slip of the card or the wrong pen: asked, never rounded. Only the numbers that this dose is made of. */
+function offStep(parts: Parts, settled: Settled, step: Exact): Silence | null {
   if (!parts.printed) return null;
-  const wrong = [parts.whole, settled.food].find((n) => !isMultipleOf(n, step));
-  return wrong ? { why: "off the pen's step", units: shown(wrong), step: units(Number(card.rounding.step)) } : null;
+  const wholeRow = compare(plus(settled.food, settled.correction), parts.whole) === 0;
+  const used = wholeRow ? [parts.whole] : settled.correction.top === 0n ? [settled.food] : [parts.whole, settled.food];
+  const wrong = used.find((n) => !isMultipleOf(n, step));
+  return wrong ? { why: "off the pen's step", units: shown(wrong), step: shown(step) } : null;
 }
 
 function ofCorrection(correction: Exact, printed: boolean): readonly Reason[] {
@@ -67,10 +70,10 @@ function ofCorrection(correction: Exact, printed: boolean): readonly Reason[] {
     : [{ reason: "reading is below target", units: shown(minus(ZERO, correction)) }];
 }
 
-function cautionsOf(card: DoseCard, s: Situation, parts: Parts, settled: Settled): Caution[] {
+function cautionsOf(card: DoseCard, s: Situation, reading: Glucose, parts: Parts, settled: Settled): Caution[] {
   const cautions: Caution[] = [...settled.cautions];
   if (parts.call) cautions.push({ caution: "card says call the clinic" });
-  if (card.high && s.reading && s.reading.value >= card.high.value) cautions.push({ caution: "card has advice for this reading" });
+  if (card.high && reading.value >= card.high.value) cautions.push({ caution: "card has advice for this reading" });
   if (!parts.printed && settled.correction.top < 0n) cautions.push({ caution: "below target, reduced" });
   if (card.reviewBy !== null && s.today !== null && compareDates(s.today, card.reviewBy) > 0)
     cautions.push({ caution: "review date has passed", reviewBy: card.reviewBy });
@@ -78,24 +81,27 @@ function cautionsOf(card: DoseCard, s: Situation, parts: Parts, settled: Settled
 }
 
 function answer(card: DoseCard, s: Situation): Told | Silence {
-  const stopped = whyNotByReading(card, s) ?? whyNotInForce(card, s);
-  if (stopped) return stopped;
+  const reading = usableReading(card, s);
+  if ("why" in reading) return reading;
+  const outOfForce = whyNotInForce(card, s);
+  if (outOfForce) return outOfForce;
   const rule = card.meals[s.meal];
   if (rule === null) return { why: "no dose for this meal", meal: s.meal };
+  const limit = card.largestDose;
+  if (limit === null) return { why: "blank field", field: "largestDose" };
   const ask = whyAsk(card, s);
   if (ask) return ask;
-  if (s.reading === null || card.largestDose === null) throw new Error("Stopped above");
 
-  const parts = partsOf(s.meal, rule, s.reading.value, s.grams);
+  const parts = partsOf(s.meal, rule, reading.value, s.grams);
   if (!("whole" in parts)) return parts;
   const settled = settle(card, s, parts);
   if (!("food" in settled)) return settled;
 
   const step = exact(Number(card.rounding.step));
-  const wrong = offStep(card, parts, settled, step);
+  const wrong = offStep(parts, settled, step);
   if (wrong) return wrong;
   const dose = roundTo(larger(ZERO, plus(settled.food, settled.correction)), step, card.rounding.direction);
-  if (compare(dose, exact(card.largestDose)) > 0) return { why: "above the largest dose", units: shown(dose), limit: card.largestDose };
+  if (compare(dose, exact(limit)) > 0) return { why: "above the largest dose", units: shown(dose), limit };
   return {
     told: true,
     units: shown(dose),
@@ -103,7 +109,7 @@ function answer(card: DoseCard, s: Situation): Told | Silence {
     correction: shown(settled.correction),
     rows: settled.rows,
     why: [...settled.why, ...ofCorrection(settled.correction, parts.printed)],
-    cautions: cautionsOf(card, s, parts, settled),
+    cautions: cautionsOf(card, s, reading, parts, settled),
     timing: s.afterLow && card.afterLow === "inject after eating" ? "after eating" : card.timing.when,
   };
 }

@@ -29,13 +29,7 @@ export interface Situation {
   readonly hardExercise: boolean;
 }
 
-export type NoCorrectionBecause =
-  | "clock doubtful"
-  | "after a low"
-  | "after exercise"
-  | "spacing"
-  | "bedtime"
-  | "insulin on board";
+export type NoCorrectionBecause = "clock doubtful" | "after a low" | "after exercise" | "spacing" | "bedtime" | "insulin on board";
 
 export type Reason =
   | { readonly reason: "fixed for the meal"; readonly units: Units }
@@ -76,13 +70,7 @@ export interface Told {
 }
 
 /** Dosing fields whose blank means "stop and ask the clinic". */
-export type BlankField =
-  | "largestDose"
-  | "spacingMinutes"
-  | "windowMinutes"
-  | "onBoard"
-  | "afterExercise"
-  | "afterLow";
+export type BlankField = "largestDose" | "spacingMinutes" | "windowMinutes" | "onBoard" | "afterExercise" | "afterLow";
 
 export type Silence =
   | { readonly why: "reading is LO" }

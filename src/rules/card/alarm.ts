@@ -1,0 +1,37 @@
+// What looks odd on a card that was typed in. An alarm asks "is this what the paper says?" and never blocks.
+import type { MealName } from "#events/card.ts";
+import type { Units } from "#events/quantity.ts";
+
+/** Glucose numbers are in the card's unit. null edges are open. */
+export type Alarm =
+  | { readonly alarm: "row is upside down"; readonly meal: MealName; readonly from: number; readonly to: number }
+  | { readonly alarm: "gap between rows"; readonly meal: MealName; readonly after: number; readonly before: number }
+  | { readonly alarm: "rows overlap"; readonly meal: MealName; readonly from: number | null; readonly to: number | null }
+  | { readonly alarm: "dose falls as glucose rises"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  | { readonly alarm: "large step"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  /** A slipped digit, or a written U read as 0. */
+  | { readonly alarm: "tenfold step"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  | { readonly alarm: "food-only above every row"; readonly meal: MealName; readonly units: Units }
+  | { readonly alarm: "tenfold between meals"; readonly meal: MealName; readonly other: MealName }
+  | { readonly alarm: "grams per unit unusual"; readonly meal: MealName; readonly gramsPerUnit: number }
+  | { readonly alarm: "glucose per unit unusual"; readonly meal: MealName; readonly perUnit: number }
+  | {
+      readonly alarm: "grams per unit far from the rule of thumb";
+      readonly meal: MealName;
+      readonly gramsPerUnit: number;
+      readonly usual: number;
+    }
+  | {
+      readonly alarm: "glucose per unit far from the rule of thumb";
+      readonly meal: MealName;
+      readonly perUnit: number;
+      readonly usual: number;
+    }
+  | { readonly alarm: "target is low"; readonly meal: MealName; readonly target: number }
+  | { readonly alarm: "target is upside down"; readonly meal: MealName; readonly low: number; readonly high: number }
+  /** The number cannot be shown by a meter in this unit: 5.5 on a card in mg/dL. */
+  | { readonly alarm: "looks like the other unit"; readonly where: "low" | "high" | "target" | "row"; readonly value: number }
+  | { readonly alarm: "off the pen's step"; readonly meal: MealName; readonly units: Units }
+  | { readonly alarm: "above the largest dose"; readonly meal: MealName; readonly units: Units }
+  | { readonly alarm: "bell ends before it begins"; readonly earliest: number; readonly latest: number }
+  | { readonly alarm: "dates in the wrong order"; readonly earlier: string; readonly later: string };
