@@ -3,7 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 
 export type CareField = keyof DoseCard["care"];
 
-export const CARE_DEFAULTS: Readonly<Record<CareField, number>> = {
+export const DEFAULTS: Readonly<Record<CareField, number>> = {
   /** Common practice, no source. Why wash at all: fruit on the fingers doubled readings and more (Diabetes Care 2011, fruit-peeling study). */
   washSeconds: 20,
   /** Our choice, no source: glucose moves too fast for an older reading to decide a dose. */
@@ -31,5 +31,5 @@ export const CARE_DEFAULTS: Readonly<Record<CareField, number>> = {
 /** The card's own number, or the default and that it is one. */
 export function care(card: DoseCard, field: CareField): { readonly value: number; readonly isDefault: boolean } {
   const own = card.care[field];
-  return own === null ? { value: CARE_DEFAULTS[field], isDefault: true } : { value: own, isDefault: false };
+  return own === null ? { value: DEFAULTS[field], isDefault: true } : { value: own, isDefault: false };
 }
