@@ -26,9 +26,13 @@ export function fold(text: string): string[] {
   const stretches = text
     .toLowerCase()
     .replace(/[\u2018\u2019]/g, "'")
-    .replace(/\u2026|\.{2,}/g, " , ")
+    .replace(/\u2026|\.{3}/g, ` ${BREATH} `)
     .split(/\s+/);
-  const words = stretches.flatMap(pieces).map((word) => (FILLERS.has(word) ? BREATH : word));
+  // ". 5" and "- 5" may be .5 and -5 with a gap: the sign stays a word, and no grammar knows it.
+  const isSign = (stretch: string, next: string | undefined): boolean => /^[.,-]+$/.test(stretch) && /^\d/.test(next ?? "");
+  const words = stretches
+    .flatMap((stretch, i) => (isSign(stretch, stretches[i + 1]) ? [stretch] : pieces(stretch)))
+    .map((word) => (FILLERS.has(word) ? BREATH : word));
   const kept = words.filter((word, i) => word !== BREATH || words[i - 1] !== BREATH);
   if (kept[0] === BREATH) kept.shift();
   if (kept.at(-1) === BREATH) kept.pop();

@@ -27,7 +27,8 @@ const DIGITS = "zero one two three four five six seven eight nine".split(" ");
 const UNDER_TWENTY = new Map([...DIGITS, ..."ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ")].map((w, n) => [w, n]));
 const TENS = new Map("twenty thirty forty fifty sixty seventy eighty ninety".split(" ").map((w, i) => [w, 20 + 10 * i]));
 const DIGIT = new Map(DIGITS.map((w, n) => [w, n]));
-const UNITS: ReadonlyMap<string, SaidUnit> = new Map([
+/** How each unit is said. */
+export const UNITS: ReadonlyMap<string, SaidUnit> = new Map([
   ["unit", "units"],
   ["units", "units"],
   ["gram", "grams"],

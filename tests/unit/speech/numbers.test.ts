@@ -57,7 +57,7 @@ describe("two numbers in one breath", () => {
 describe("anything else", () => {
   it("is not understood, never bent to a near number", () => {
     const turnedAway = [
-      "", "   ", "...", "um", "point five", ".5", "-5", "minus five", "5,5", "1,000", "5.55", "05", "1800", "1001", "one oh five", "two oh",
+      "", "   ", "...", "um", "point five", ".5", ". 5", "..5", "....5", "-5", "- 5", "5 . 5 .", "minus five", "5,5", "1,000", "5.55", "05", "1800", "1001", "one oh five", "two oh",
       "a hundred", "a half", "half", "zero and a half", "five point fifteen", "five point", "hundred", "one hundred and", "twenty zero and", "about fifty",
       "fifty ish", "fiftee", "fiffty", "fifty one hundred and", "not fifty", "one eighty and a half and", "7½", "180mg", "5%", "1/2", "twelve hundred", "units", "six units of",
       "fifty I mean", "zero hundred",
@@ -95,9 +95,9 @@ describe("anything else", () => {
       fc.property(fc.array(fc.constantFrom("0", "1", "5", "8", ".", ",", "-", "/", "%", "½", " "), { minLength: 1, maxLength: 7 }), (signs) => {
         const text = signs.join("");
         const heard = readNumber(text);
-        if (heard.kind === "number") expect(forms.get(text.replace(/^[ .,-]* /, "").replace(/[ .,-]+$/, ""))).toBe(heard.text);
+        if (heard.kind === "number") expect(forms.get(text.replace(/^[ .,-]*\.{3}/, "").trim().replace(/[ .,-]+$/, ""))).toBe(heard.text);
       }),
-      { numRuns: 20_000 },
+      { numRuns: 50_000 },
     );
   });
 });
