@@ -51,6 +51,7 @@ const walkLeft = z.object({ type: z.literal("walk left"), step: z.string(), why:
 const walkEnded = z.object({ type: z.literal("walk ended"), how: z.enum(["whole walk", "stopped", "no dose", "dose already taken"]) });
 const wentBack = z.object({ type: z.literal("went back"), from: stepName, to: stepName, voided: z.array(stepName) });
 const waitBegan = z.object({ type: z.literal("wait began"), for: waitFor, ms: z.number() });
+const waitEnded = z.object({ type: z.literal("wait ended"), for: waitFor });
 const waitJumped = z.object({ type: z.literal("wait jumped"), for: waitFor, reason: z.string() });
 /** A slip that was stopped before the body: counted for the keeper, never told to the person as failure. */
 const nearMiss = z.object({ type: z.literal("near miss"), step: stepName, what: z.string(), detail: z.nullable(z.string()) });
@@ -62,9 +63,9 @@ const numberGiven = z.object({
   text: z.string(),
   via,
   helper: z.nullable(z.string()),
-  /** The second giving of a number whose digits were asked for again. */
-  again: z.boolean(),
 });
+/** Agreed once, and its digits are asked for a second time (promise 8). */
+const digitsAskedAgain = z.object({ type: z.literal("digits asked again"), slot: numberSlot });
 const numberTurnedDown = z.object({ type: z.literal("number turned down"), slot: numberSlot });
 const unitAgreed = z.object({ type: z.literal("unit agreed"), unit: glucoseUnit });
 
@@ -148,8 +149,8 @@ const bellUnanswered = z.object({ type: z.literal("bell not answered"), minutes:
 const eatenAnswered = z.object({ type: z.literal("meal answered"), ate: z.enum(["all", "half", "hardly any", "not kept down"]) });
 
 export const walkEvents = [
-  walkOpened, walkTurnedTo, walkLeft, walkEnded, wentBack, waitBegan, waitJumped, nearMiss,
-  numberGiven, numberTurnedDown, unitAgreed,
+  walkOpened, walkTurnedTo, walkLeft, walkEnded, wentBack, waitBegan, waitEnded, waitJumped, nearMiss,
+  numberGiven, digitsAskedAgain, numberTurnedDown, unitAgreed,
   takenAnswered, washed, readingTaken, wordRead, readingGrewOld, highAdviceHeard,
   lowBegan, sugarTaken, lowEnded, callRaised,
   exerciseAnswered, plateLineAdded, plateLineRemoved, plateAgreed, foodReady,

@@ -1,0 +1,44 @@
+// Back: to the question before, with everything voided that was built on its answer. Never past an opened needle step.
+import type { Happened } from "#events/happened.ts";
+import type { StepName } from "#events/happened-walk.ts";
+import type { Ctx } from "./context.ts";
+import { freshPenCheck, stepOf, type Walk } from "./state.ts";
+import { ORDER, voidedBy } from "./voiding.ts";
+
+/** Has the person answered something inside this step that Back can take out first? */
+function begun(walk: Walk, step: StepName): boolean {
+  switch (step) {
+    case "wash":
+      return walk.wait !== null;
+    case "plate":
+      return walk.plate !== null || walk.exercise !== null;
+    case "card":
+      return walk.ownNumber !== null;
+    case "pen":
+      return walk.penCheck !== freshPenCheck && walk.penCheck.pen !== null;
+    case "skin":
+      return walk.cleaned !== null;
+    default:
+      return false;
+  }
+}
+
+/** Steps that ask the person something; the others answer themselves again and are stepped over. */
+function asks(c: Ctx, step: StepName): boolean {
+  if (step === "taken") return c.walk.taken !== null && c.walk.taken.how !== "log is clear";
+  if (step === "eat first") return c.walk.eatenFirst;
+  return true;
+}
+
+/** What Back does here; null when there is nothing to go back to. */
+export function backEvents(c: Ctx): Happened[] | null {
+  const { walk } = c;
+  if (walk.injectOpened || walk.low || walk.mishap || walk.needleAsked) return null;
+  if (walk.draft) return [{ type: "number turned down", slot: walk.draft.slot }];
+  const step = stepOf(walk);
+  if (step === "low" || step === "mishap" || step === "needle question") return null;
+  if (begun(walk, step)) return [{ type: "went back", from: step, to: step, voided: voidedBy(step) }];
+  const before = ORDER.slice(0, ORDER.indexOf(step)).filter((s) => asks(c, s));
+  const to = before.at(-1);
+  return to === undefined ? null : [{ type: "went back", from: step, to, voided: voidedBy(to) }];
+}

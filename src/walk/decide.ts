@@ -1,0 +1,135 @@
+// An intent into facts or a refusal. Pure: the moment and a fresh walk id arrive as values.
+import type { Happened } from "#events/happened.ts";
+import type { Intent } from "#events/intent.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { clockJump } from "#rules/time/clock-jump.ts";
+import { backEvents } from "./back.ts";
+import { silenceDue } from "./bell.ts";
+import { contextOf, type Outcome } from "./context.ts";
+import { type Fact, fold } from "./fold.ts";
+import { GUARDS, type Guards } from "./guards.ts";
+import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
+import type { Refusal } from "./refusal.ts";
+import { type HouseState, stepOf } from "./state.ts";
+import { report } from "./steps/mishap.ts";
+import { STEPS } from "./steps.ts";
+
+/** A fact that is not stored yet: whose it is and of which walk. */
+export interface NewFact {
+  person: string | null;
+  walk: string | null;
+  event: Happened;
+}
+
+export interface Decision {
+  facts: NewFact[];
+  refusal: Refusal | null;
+}
+
+/** More arrivals than this in a row would be a circle: a defect. */
+const MOST_ARRIVALS = 12;
+
+function foldNew(house: HouseState, facts: readonly NewFact[], now: Stamp): HouseState {
+  return facts.reduce((state, f): HouseState => fold(state, { readable: true, seq: state.lastSeq + 1, at: now, ...f } satisfies Fact), house);
+}
+
+/** What the clocks themselves say, before anything else is decided (promise 14). */
+function clockFacts(house: HouseState, now: Stamp): NewFact[] {
+  if (!house.last || house.doubt !== null) return [];
+  const jump = clockJump(house.last, now);
+  return jump === null || jump === "restart" ? [] : [{ person: null, walk: null, event: { type: "clock doubted", why: jump } }];
+}
+
+function bellFacts(house: HouseState, now: Stamp): NewFact[] {
+  return Object.values(house.people).flatMap((p) => {
+    const minutes = p.bell ? silenceDue(p.bell, now, house.doubt === null) : null;
+    return p.bell && minutes !== null ? [{ person: p.person.id, walk: p.bell.walk, event: { type: "bell not answered" as const, minutes } }] : [];
+  });
+}
+
+/** Facts that a step stores on arriving, before anything of it is shown or said. */
+function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
+  const facts: NewFact[] = [];
+  let state = house;
+  for (let i = 0; i < MOST_ARRIVALS; i++) {
+    const me = frontPerson(state);
+    if (!me?.walk || clockQuestion(state)) return facts;
+    const { id } = me.walk;
+    const events = STEPS[stepOf(me.walk)].arrive?.(contextOf(state, me, me.walk, now, guards)) ?? [];
+    if (events.length === 0) return facts;
+    const fresh = events.map((event) => ({ person: me.person.id, walk: id, event }));
+    facts.push(...fresh);
+    state = foldNew(state, fresh, now);
+  }
+  throw new Error("the walk arrives in a circle");
+}
+
+function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guards): Outcome {
+  const me = frontPerson(house);
+  if (!me?.walk) return { events: [], refusal: { no: "not offered here" } };
+  const c = contextOf(house, me, me.walk, now, guards);
+  switch (intent.do) {
+    case "leave": {
+      // A walk that came to a stop without a dose is over; any other is offered again.
+      const over = me.walk.silent !== null && !me.walk.injectOpened;
+      return { events: [over ? { type: "walk ended", how: "no dose" } : { type: "walk left", step: stepOf(me.walk), why: "stopped by the person" }] };
+    }
+    case "back":
+      return { events: backEvents(c) ?? [] };
+    case "report":
+      return report(c, intent.mishap);
+    default:
+      return STEPS[stepOf(me.walk)].decide(c, intent);
+  }
+}
+
+/** Intents of the kitchen screen and of the clock; null when the intent belongs to the walk in front. */
+function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[] | null {
+  const own = (person: string, walk: string | null, event: Happened): NewFact => ({ person, walk, event });
+  switch (intent.do) {
+    case "pass time":
+      return [];
+    case "agree clock":
+      return [{ person: null, walk: null, event: { type: "clock agreed" } }];
+    case "doubt clock":
+      return [{ person: null, walk: null, event: { type: "clock doubted", why: "the person said no" } }];
+    case "open meal":
+      return [own(intent.person, walkId, { type: "walk opened", kind: "meal", meal: intent.meal })];
+    case "open low":
+      return [own(intent.person, walkId, { type: "walk opened", kind: "low", meal: null }), own(intent.person, walkId, { type: "low began", because: "feels strange" })];
+    case "turn to":
+      return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
+    case "set aside":
+      return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk ended", how: "stopped" })];
+    case "answer meal":
+      return [own(intent.person, house.people[intent.person]?.mealQuestion?.walk ?? null, { type: "meal answered", ate: intent.ate })];
+    case "tell a dose later":
+      return [own(intent.person, null, { type: "dose told later", units: intent.units, minutesAgo: intent.minutesAgo })];
+    default:
+      return null;
+  }
+}
+
+/**
+ * What happens when this is wanted at this moment. Facts are in the order they are to be stored; nothing was stored yet.
+ * An intent that is not on offer changes nothing.
+ */
+export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: string, guards: Guards = GUARDS): Decision {
+  const clock = clockFacts(house, now);
+  const base = foldNew(house, clock, now);
+  const bells = bellFacts(base, now);
+  const state = foldNew(base, bells, now);
+  const before = [...clock, ...bells];
+  if (!fits(offers(state, now, guards), intent)) return { facts: before, refusal: { no: "not offered here" } };
+
+  const facts = houseFacts(state, intent, walkId);
+  if (facts) {
+    const after = foldNew(state, facts, now);
+    return { facts: [...before, ...facts, ...(intent.do === "pass time" ? [] : arrivals(after, now, guards))], refusal: null };
+  }
+  const me = frontPerson(state);
+  const outcome = walkOutcome(state, intent, now, guards);
+  const own = outcome.events.map((event) => ({ person: me?.person.id ?? null, walk: me?.walk?.id ?? null, event }));
+  const after = foldNew(state, own, now);
+  return { facts: [...before, ...own, ...arrivals(after, now, guards)], refusal: outcome.refusal ?? null };
+}

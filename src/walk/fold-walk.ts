@@ -1,0 +1,155 @@
+// One fact of a walk into the state of that walk. Silent and total: no clock, no refusal.
+import type { Happened } from "#events/happened.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { Draft, Low, Walk } from "./state.ts";
+import { withoutAll } from "./voiding.ts";
+
+const quiet = { draft: null, wait: null, waitDone: null } as const;
+
+function given(walk: Walk, event: Extract<Happened, { type: "number given" }>): Draft {
+  return { slot: event.slot, text: event.text, via: event.via, helper: event.helper, first: walk.draft?.first ?? null };
+}
+
+function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
+  return { ...low, due: "treat", readings: [...low.readings, { glucose, word }] };
+}
+
+export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
+  const walk: Walk = { ...before, touchedAt: at };
+  switch (event.type) {
+    case "walk turned to":
+      // Time has passed: "taken already?" is looked at again, and an opened needle step is asked about first.
+      return walk.injectOpened ? { ...walk, left: false, needleAsked: !walk.injected } : { ...walk, left: false, taken: null };
+    case "walk left":
+      return { ...walk, left: true };
+    case "went back":
+      return withoutAll(walk, event.voided);
+    case "wait began":
+      return { ...walk, wait: { for: event.for, began: at, ms: event.ms }, waitDone: null };
+    case "wait ended":
+      return { ...walk, wait: null, waitDone: event.for };
+    case "wait jumped":
+      return { ...walk, wait: null, waitDone: event.for };
+    case "near miss":
+      return { ...walk, slips: walk.slips + 1 };
+    case "number given":
+      return { ...walk, draft: given(walk, event) };
+    case "digits asked again":
+      return { ...walk, draft: walk.draft ? { ...walk.draft, first: walk.draft.text, text: "" } : null };
+    case "number turned down":
+      return { ...walk, draft: null, unitAgreed: null };
+    case "unit agreed":
+      return { ...walk, unitAgreed: event.unit };
+    case "taken answered":
+      return { ...walk, ...quiet, taken: { how: event.how } };
+    case "hands washed":
+      return { ...walk, ...quiet, wash: { how: event.how } };
+    case "reading taken": {
+      const reading = { glucose: event.glucose, word: null, source: event.source, at, via: event.via };
+      return { ...walk, ...quiet, unitAgreed: null, reading, low: walk.low ? readingInLow(walk.low, event.glucose, null) : null };
+    }
+    case "meter word read": {
+      const reading = { glucose: null, word: event.word, source: "finger" as const, at, via: event.via };
+      return { ...walk, ...quiet, reading, low: walk.low ? readingInLow(walk.low, null, event.word) : null };
+    }
+    case "reading grew old":
+      return withoutAll(walk, ["reading", "card", "dial"]);
+    case "high advice heard":
+      return { ...walk, highHeard: true };
+    case "low began":
+      return {
+        ...walk,
+        ...quiet,
+        low: { because: event.because, rounds: [], readings: walk.reading ? [{ glucose: walk.reading.glucose, word: walk.reading.word }] : [], due: "treat", callRaised: false },
+      };
+    case "sugar taken":
+      return walk.low
+        ? {
+            ...walk,
+            waitDone: null,
+            sugarEaten: [...walk.sugarEaten, event.grams],
+            low: { ...walk.low, due: "recheck", rounds: [...walk.low.rounds, { food: event.food, grams: event.grams, at }] },
+          }
+        : walk;
+    case "call raised":
+      return walk.low ? { ...walk, low: { ...walk.low, callRaised: true } } : walk;
+    case "low ended":
+      return { ...walk, ...quiet, low: null, afterLow: true };
+    case "exercise answered":
+      return { ...walk, exercise: event.hard };
+    case "food put on the plate":
+      return { ...walk, lines: [...walk.lines, event.line] };
+    case "food taken off the plate":
+      return { ...walk, lines: walk.lines.filter((_, i) => i !== event.index) };
+    case "plate agreed":
+      return { ...walk, draft: null, plate: { grams: event.grams, how: event.how, ready: false } };
+    case "food is ready":
+      return { ...walk, ...quiet, plate: walk.plate ? { ...walk.plate, ready: true } : null };
+    case "dose told":
+      return { ...walk, ...quiet, told: event.told, silent: null, telephoned: walk.telephoned || event.told.by !== "card" };
+    case "card silent":
+      return { ...walk, draft: null, silent: { why: event.why, detail: event.detail }, told: null };
+    case "own number given":
+      return { ...walk, draft: null, ownNumber: { units: event.units, matches: event.matches } };
+    case "dose heard":
+      return { ...walk, doseHeard: true };
+    case "meal eaten first":
+      return { ...walk, ...quiet, eatenFirst: true };
+    case "helper named":
+      return { ...walk, helper: event.name };
+    case "pen picked":
+      return { ...walk, penCheck: { ...walk.penCheck, pen: event.pen } };
+    case "insulin looked at":
+      return event.look === "as it should be"
+        ? { ...walk, penCheck: { ...walk.penCheck, looked: true } }
+        : { ...walk, penCheck: { pen: null, looked: false, mixed: false, needle: false, primed: false } };
+    case "insulin mixed":
+      return { ...walk, penCheck: { ...walk.penCheck, mixed: true } };
+    case "needle fitted":
+      return { ...walk, penCheck: { ...walk.penCheck, needle: true } };
+    case "pen primed":
+      return { ...walk, penCheck: { ...walk.penCheck, primed: event.stream } };
+    case "dose dialled":
+      return { ...walk, ...quiet, dial: { units: event.units, how: event.how }, dialFirst: null };
+    case "spot offered":
+      return { ...walk, offered: { spot: event.spot, restDays: event.restDays, fullRest: event.fullRest }, noSpot: null };
+    case "no spot free":
+      return { ...walk, offered: null, noSpot: event.why };
+    case "spot declined":
+      return { ...walk, offered: null, declined: [...walk.declined, event.spot] };
+    case "spot chosen":
+      return { ...walk, ...quiet, place: event.spot };
+    case "skin cleaned":
+      return { ...walk, cleaned: { how: event.how } };
+    case "skin dry":
+      return { ...walk, ...quiet, skinDry: true };
+    case "inject opened":
+      return { ...walk, ...quiet, injectOpened: at };
+    case "needle question answered":
+      return event.wentIn === "yes"
+        ? { ...walk, needleAsked: false, needleIn: true, pressed: true, wait: null }
+        : event.wentIn === "not sure"
+          ? { ...walk, needleAsked: false, mishap: "not sure", injected: { units: null, left: null, certain: false } }
+          : { ...walk, needleAsked: false };
+    case "button pressed down":
+      return { ...walk, needleIn: true, pressed: true };
+    case "needle out early":
+      return { ...walk, wait: null, waitDone: "hold" };
+    case "injected":
+      return { ...walk, ...quiet, needleIn: true, pressed: true, injected: { units: event.units, left: event.left, certain: event.certain } };
+    case "needle did not go in":
+      return { ...withoutAll(walk, ["dial", "skin"]), injectOpened: null, needleIn: false, pressed: false, needleAsked: false };
+    case "mishap opened":
+      return { ...walk, draft: null, mishap: event.kind };
+    case "mishap advice heard":
+      return { ...walk, mishap: null, mishapsHeard: [...walk.mishapsHeard, event.kind] };
+    case "pen put away":
+      return { ...walk, putAway: true };
+    case "eating":
+      return { ...walk, eat: "eating" };
+    case "cannot eat":
+      return { ...walk, eat: "cannot eat" };
+    default:
+      return walk;
+  }
+}

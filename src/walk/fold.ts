@@ -1,0 +1,170 @@
+// Facts into the state of the house. Replaying the same facts always gives the same state.
+import type { Happened } from "#events/happened.ts";
+import { DAY, MINUTE, type Units } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { foldWalk } from "./fold-walk.ts";
+import { emptyHouse, freshWalk, type HouseState, type PersonState, type RapidDose } from "./state.ts";
+
+/** A stored row as the fold needs it. */
+export type Fact =
+  | { readable: true; seq: number; at: Stamp; person: string | null; walk: string | null; event: Happened }
+  | { readable: false; seq: number; wall: number | null };
+
+/** Doses older than this play no part in any rule: no window, spacing or on-board field may reach further back. */
+const DOSES_KEPT_MS = 2 * DAY;
+/** Spots are kept well past the longest rest a card can ask for. */
+const USES_KEPT_MS = 200 * DAY;
+
+function withDose(person: PersonState, dose: RapidDose): PersonState {
+  const others = person.doses.filter((d) => (d.walk === null || d.walk !== dose.walk) && dose.at.wall - d.at.wall < DOSES_KEPT_MS);
+  return { ...person, doses: [dose, ...others] };
+}
+
+function withoutWalksDose(person: PersonState, walk: string): PersonState {
+  return { ...person, doses: person.doses.filter((d) => d.walk !== walk) };
+}
+
+function penUsed(person: PersonState, id: string | null, units: number): PersonState {
+  return { ...person, pens: person.pens.map((p) => (p.pen.id === id ? { ...p, used: p.used + units } : p)) };
+}
+
+/** What an event of a walk does to the person around the walk. */
+function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: string | null): PersonState {
+  const walk = person.walk;
+  switch (event.type) {
+    case "person changed":
+      return { ...person, person: event.person };
+    case "card signed":
+      return { ...person, card: { card: event.card, hash: event.cardHash, signature: event.signature } };
+    case "pen added":
+      return { ...person, pens: [...person.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
+    case "pen opened":
+      return { ...person, pens: person.pens.map((p) => (p.pen.id === event.pen ? { ...p, openedOn: event.on } : p)) };
+    case "pen retired":
+      return { ...person, pens: person.pens.map((p) => (p.pen.id === event.pen ? { ...p, retired: true } : p)) };
+    case "no-go place marked":
+      return { ...person, noGo: [...person.noGo, event.noGo] };
+    case "no-go place cleared":
+      return { ...person, noGo: person.noGo.filter((n) => n.id !== event.id) };
+    case "dose told later":
+      // A walk in progress looks again at "taken already?".
+      return withDose({ ...person, walk: walk && !walk.injectOpened ? { ...walk, taken: null } : walk }, { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null });
+    case "pen primed":
+      return penUsed(person, walk?.penCheck.pen ?? null, person.card?.card.care.primeUnits ?? 2);
+    case "inject opened": {
+      if (!walk || walkId === null) return person;
+      const timing = person.card?.card.timing;
+      const eaten = walk.eatenFirst;
+      const dosed = withDose(person, { walk: walkId, at, agoMinutes: 0, units: walk.dial?.units ?? null, certain: false, meal: walk.meal });
+      return {
+        ...dosed,
+        uses: walk.place ? [{ spot: walk.place, at: at.wall }, ...person.uses.filter((u) => at.wall - u.at < USES_KEPT_MS)] : person.uses,
+        bell: eaten
+          ? null
+          : { walk: walkId, from: at, earliestMs: (timing?.earliestMinutes ?? 0) * MINUTE, latestMs: (timing?.latestMinutes ?? 15) * MINUTE, unansweredMinutes: -1 },
+      };
+    }
+    case "injected": {
+      if (walkId === null) return person;
+      const dosed = withDose(person, { walk: walkId, at, agoMinutes: 0, units: event.units, certain: event.certain, meal: walk?.meal ?? null });
+      return penUsed({ ...dosed, bell: person.bell ? { ...person.bell, from: at } : person.bell }, event.pen, event.units ?? 0);
+    }
+    case "needle did not go in":
+      if (walkId === null) return person;
+      return { ...withoutWalksDose(person, walkId), bell: null, uses: person.uses.slice(1) };
+    case "eating":
+      return { ...person, bell: null, mealQuestion: walkId ? { walk: walkId, from: at } : null };
+    case "cannot eat":
+      return { ...person, bell: null };
+    case "bell not answered":
+      return person.bell ? { ...person, bell: { ...person.bell, unansweredMinutes: event.minutes } } : person;
+    case "meal answered":
+      return { ...person, mealQuestion: null };
+    default:
+      return person;
+  }
+}
+
+function foldPersonAndWalk(person: PersonState, fact: Extract<Fact, { readable: true }>): PersonState {
+  const { event, at } = fact;
+  if (event.type === "walk opened" && fact.walk) return { ...person, walk: freshWalk(fact.walk, event.kind, event.meal, at) };
+  const around = foldPerson(person, event, at, fact.walk);
+  if (!around.walk || fact.walk !== around.walk.id) return around;
+  const walk = foldWalk(around.walk, event, at);
+  if (event.type === "walk ended") {
+    return { ...around, walk: null, cleanWalks: event.how === "whole walk" && walk.slips === 0 ? person.cleanWalks + 1 : person.cleanWalks };
+  }
+  return { ...around, walk };
+}
+
+function clearSince(state: HouseState, event: Happened, at: Stamp): number | null {
+  if (event.type === "household begun") return at.wall;
+  if (event.type === "clock doubted") return null;
+  if (event.type === "clock agreed" && state.clearSince === null) return at.wall;
+  // A day without any entry: a dose may have been taken elsewhere.
+  if (state.last && at.wall - state.last.wall > DAY) return at.wall;
+  return state.clearSince;
+}
+
+/** After a start of the app, a walk that had opened the injection is asked about before anything else. */
+function askAboutNeedles(people: HouseState["people"]): HouseState["people"] {
+  return Object.fromEntries(
+    Object.entries(people).map(([id, p]) =>
+      p.walk?.injectOpened && !p.walk.injected ? [id, { ...p, walk: { ...p.walk, needleAsked: true } }] : [id, p],
+    ),
+  );
+}
+
+function frontAfter(state: HouseState, fact: Extract<Fact, { readable: true }>): string | null {
+  switch (fact.event.type) {
+    case "walk opened":
+    case "walk turned to":
+      return fact.person;
+    case "walk left":
+    case "walk ended":
+      return state.front === fact.person ? null : state.front;
+    default:
+      return state.front;
+  }
+}
+
+export function fold(state: HouseState, fact: Fact): HouseState {
+  if (!fact.readable) return { ...state, lastSeq: fact.seq, unreadable: [...state.unreadable, fact.wall] };
+  const { event, at } = fact;
+  const base: HouseState = {
+    ...state,
+    lastSeq: fact.seq,
+    last: at,
+    clearSince: clearSince(state, event, at),
+    front: frontAfter(state, fact),
+    // A row without a readable time lies before the next readable one.
+    unreadable: state.unreadable.map((w) => w ?? at.wall).filter((w) => at.wall - w < DOSES_KEPT_MS),
+  };
+  switch (event.type) {
+    case "household begun":
+      return { ...base, household: event.household };
+    case "keeper added":
+      return { ...base, keepers: [...base.keepers, event.keeper] };
+    case "person added":
+      return {
+        ...base,
+        people: {
+          ...base.people,
+          [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null, mealQuestion: null, cleanWalks: 0 },
+        },
+      };
+    case "tablet started":
+      return { ...base, doubt: base.household ? "restart" : null, people: askAboutNeedles(base.people) };
+    case "clock doubted":
+      return { ...base, doubt: event.why };
+    case "clock agreed":
+      return { ...base, doubt: null };
+    default: {
+      const person = fact.person === null ? undefined : base.people[fact.person];
+      if (!person || fact.person === null) return base;
+      return { ...base, people: { ...base.people, [fact.person]: foldPersonAndWalk(person, fact) } };
+    }
+  }
+}
+
+export const foldAll = (facts: readonly Fact[], from: HouseState = emptyHouse): HouseState => facts.reduce(fold, from);

@@ -1,0 +1,98 @@
+// The checks that the promises stand on, one function each, so that each can be taken out once and seen to be missed.
+import type { DoseCard } from "#events/card.ts";
+import { type Glucose, MINUTE, type Units } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { care } from "#rules/card/care.ts";
+import { type Situation, lookUp } from "#rules/card/lookup.ts";
+import { classify } from "#rules/glucose/classify.ts";
+import { whyNotPen } from "#rules/pen/check.ts";
+import { elapsed } from "#rules/time/elapsed.ts";
+import type { HouseState, PersonState, ReadingAnswer, Walk } from "./state.ts";
+
+/** Is a second mealtime dose possible? Doubt counts as possible (promises 10 and 14). */
+export type Window =
+  | { is: "clear" }
+  | { is: "a dose inside"; minutesAgo: number | null; units: Units | null; certain: boolean }
+  | { is: "not known" };
+
+function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
+  const sure = house.doubt === null;
+  const minutes = me.card?.card.windowMinutes ?? null;
+  if (minutes === null) return { is: "not known" };
+  const windowMs = minutes * MINUTE;
+  for (const dose of me.doses) {
+    const ms = elapsed(dose.at, now, sure);
+    const total = ms === null || dose.agoMinutes === null ? null : ms + dose.agoMinutes * MINUTE;
+    if (total === null || total < windowMs) {
+      return { is: "a dose inside", minutesAgo: total === null ? null : Math.floor(total / MINUTE), units: dose.units, certain: dose.certain };
+    }
+  }
+  if (!sure || house.clearSince === null || now.wall - house.clearSince < windowMs) return { is: "not known" };
+  if (house.unreadable.some((wall) => wall === null || now.wall - wall < windowMs)) return { is: "not known" };
+  return { is: "clear" };
+}
+
+function recentDoses(me: PersonState, now: Stamp, sure: boolean): Situation["recent"] {
+  return me.doses.map((dose) => {
+    const ms = elapsed(dose.at, now, sure);
+    const minutesAgo = ms === null || dose.agoMinutes === null ? null : Math.floor(ms / MINUTE) + dose.agoMinutes;
+    return { minutesAgo, units: dose.units };
+  });
+}
+
+/** Rows nobody could read and a clock in doubt count as a dose just now, of unknown size. */
+function possibleDoses(house: HouseState, now: Stamp): Situation["recent"] {
+  const DAY_BACK = 24 * 60 * MINUTE;
+  const seen = house.unreadable.filter((wall) => wall === null || now.wall - wall < DAY_BACK);
+  return seen.map((wall) => ({ minutesAgo: wall === null ? null : Math.max(0, Math.floor((now.wall - wall) / MINUTE)), units: null }));
+}
+
+/** Minutes since the reading; null when the clocks cannot say. */
+function readingIsOld(reading: ReadingAnswer, card: DoseCard, now: Stamp, sure: boolean): boolean {
+  const ms = elapsed(reading.at, now, sure);
+  return ms === null || ms > care(card, "readingAgeMinutes").value * MINUTE;
+}
+
+/** Without a card: at or below 70 mg/dL (ADA 2017 wording) or below 4.0 mmol/L (UK), the more careful of each. */
+function isLow(glucose: Glucose, card: DoseCard | null): boolean {
+  if (card && card.glucoseUnit === glucose.unit) return classify(glucose, card.low) === "low";
+  const careful: DoseCard["low"] = glucose.unit === "mg/dL" ? { value: 70, counts: "at or below" } : { value: 4, counts: "below" };
+  return classify(glucose, careful) === "low";
+}
+
+const dialFits = (dialled: Units, told: Units): boolean => dialled === told;
+
+/** Is this number to be asked for a second time, digit by digit (promise 8)? */
+function digitsAgain(slot: string, via: string, outsideUsualBand: boolean): boolean {
+  if (slot === "grams" || slot === "servings") return outsideUsualBand;
+  if (slot === "reading" || slot === "recheck after low") return outsideUsualBand;
+  if (slot === "dial") return via === "voice";
+  return slot === "telephoned number";
+}
+
+/** Nothing may be injected while one of these holds; checked when the step is opened, whatever was checked before. */
+function whyNotInject(walk: Walk, told: boolean): "no dose told" | "dial" | "pen" | "spot" | null {
+  if (!told) return "no dose told";
+  if (!walk.dial || !walk.told || walk.dial.units !== walk.told.units) return "dial";
+  if (!walk.penCheck.pen || !walk.penCheck.primed) return "pen";
+  if (!walk.place) return "spot";
+  return null;
+}
+
+export const GUARDS = {
+  windowOf,
+  recentDoses,
+  possibleDoses,
+  readingIsOld,
+  isLow,
+  lookUp,
+  whyNotPen,
+  dialFits,
+  digitsAgain,
+  whyNotInject,
+  /** A number given is read back before it is used. */
+  readsBack: true,
+  /** A mealtime dose is not told twice on "I do not know". */
+  unknownEnds: true,
+};
+export type Guards = typeof GUARDS;

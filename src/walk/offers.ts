@@ -1,0 +1,117 @@
+// Everything that would be accepted right now. One list for buttons, voice, keys and help.
+import type { Intent } from "#events/intent.ts";
+import type { MealName } from "#events/card.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { elapsed } from "#rules/time/elapsed.ts";
+import { backEvents } from "./back.ts";
+import { bellNow } from "./bell.ts";
+import { contextOf, type Offer, press } from "./context.ts";
+import { GUARDS, type Guards } from "./guards.ts";
+import { type HouseState, type PersonState, stepOf } from "./state.ts";
+import { careMinutesMs } from "./steps/care-ms.ts";
+import { MISHAPS } from "./steps/mishap.ts";
+import { STEPS } from "./steps.ts";
+
+/** Between these steps nothing of another person comes in, but a low. */
+const HANDS_FULL: readonly string[] = ["dial", "place", "skin", "inject", "put away"];
+
+/** Steps before the needle: doubtful day and time are settled before they go on. */
+const NEEDS_CLOCK: readonly string[] = ["taken", "wash", "reading", "plate", "card", "eat first", "pen", "dial", "place", "skin"];
+
+export function frontPerson(house: HouseState): PersonState | null {
+  const person = house.front === null ? undefined : house.people[house.front];
+  return person?.walk ? person : null;
+}
+
+/** Is "It is Wednesday, ten past twelve. Is that right?" the question on the screen? */
+export function clockQuestion(house: HouseState): boolean {
+  const walk = frontPerson(house)?.walk;
+  if (!walk || house.doubt === null) return false;
+  const step = stepOf(walk);
+  return NEEDS_CLOCK.includes(step) || (step === "inject" && !walk.injectOpened);
+}
+
+/** People whose bell calls or whose low is open while somebody else's walk is in front. */
+export function callers(house: HouseState, now: Stamp): PersonState[] {
+  const front = frontPerson(house);
+  const step = front?.walk ? stepOf(front.walk) : null;
+  return Object.values(house.people).filter((p) => {
+    if (p === front || !p.walk) return false;
+    if (p.walk.low) return true;
+    if (step !== null && HANDS_FULL.includes(step)) return false;
+    return p.bell !== null && bellNow(p.bell, now, house.doubt === null).level !== "quiet";
+  });
+}
+
+/** Is the calm question about the meal due? */
+export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boolean {
+  if (!me.mealQuestion) return false;
+  const ms = elapsed(me.mealQuestion.from, now, sure);
+  return ms === null || ms >= careMinutesMs(me.card?.card ?? null, "askEatenMinutes");
+}
+
+const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
+
+/** A walk that may be put aside for good: nothing is in the body, or the meal was answered. */
+const maySetAside = (me: PersonState): boolean => me.walk !== null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
+
+function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
+  const sure = house.doubt === null;
+  return Object.values(house.people).flatMap((me): Offer[] => {
+    const person = me.person.id;
+    if (me.walk) return [press("main", { do: "turn to", person }), ...(maySetAside(me) ? [press("no", { do: "set aside", person })] : [])];
+    const ate = (["all", "half", "hardly any", "not kept down"] as const).map((a) => press("choice", { do: "answer meal", person, ate: a }));
+    return [
+      ...MEALS.map((meal) => press("main", { do: "open meal", person, meal })),
+      press("wrong", { do: "open low", person }),
+      press("choice", { do: "tell a dose later", person, units: null, minutesAgo: null }),
+      ...(mealQuestionDue(me, now, sure) ? ate : []),
+    ];
+  });
+}
+
+/** What a person in a walk is offered besides the step's own answers. */
+function always(house: HouseState, me: PersonState, now: Stamp, guards: Guards): Offer[] {
+  if (!me.walk) return [];
+  const c = contextOf(house, me, me.walk, now, guards);
+  const back = backEvents(c) ? [press("back", { do: "back" })] : [];
+  const wrong = me.walk.mishap || me.walk.needleAsked ? [] : MISHAPS.map((mishap) => press("wrong", { do: "report", mishap }));
+  const turn = callers(house, now).map((p) => press("choice", { do: "turn to", person: p.person.id }));
+  return [...back, press("stop", { do: "leave" }), ...wrong, ...turn];
+}
+
+const same = (a: Intent, b: Intent): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+function unique(offers: Offer[]): Offer[] {
+  return offers.filter((o, i) => o.offer !== "press" || offers.findIndex((p) => p.offer === "press" && same(p.intent, o.intent)) === i);
+}
+
+export function offers(house: HouseState, now: Stamp, guards: Guards = GUARDS): Offer[] {
+  const me = frontPerson(house);
+  if (!me?.walk) return kitchenOffers(house, now);
+  if (clockQuestion(house)) return [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" }), press("stop", { do: "leave" })];
+  const c = contextOf(house, me, me.walk, now, guards);
+  return unique([...STEPS[stepOf(me.walk)].offers(c), ...always(house, me, now, guards)]);
+}
+
+/** Is this intent one of the offers? Numbers and foods fit by their slot, "pass time" always. */
+export function fits(list: readonly Offer[], intent: Intent): boolean {
+  if (intent.do === "pass time") return true;
+  return list.some((o) => {
+    switch (o.offer) {
+      case "number":
+        return intent.do === "give number" && intent.slot === o.slot;
+      case "foods":
+        return intent.do === "add food";
+      case "press":
+        return same(o.intent, intent) || sameButVia(o.intent, intent);
+    }
+  });
+}
+
+/** A word of the meter may be touched or spoken; a dose told later brings its own numbers. */
+function sameButVia(offered: Intent, intent: Intent): boolean {
+  if (offered.do === "read word" && intent.do === "read word") return offered.word === intent.word;
+  if (offered.do === "tell a dose later" && intent.do === "tell a dose later") return offered.person === intent.person;
+  return false;
+}

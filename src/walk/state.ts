@@ -1,0 +1,214 @@
+// What the log adds up to: the house, its people, and where each walk stands.
+import type { DoseCard, MealName, Signature } from "#events/card.ts";
+import type { MishapKind, StepName, WaitFor } from "#events/happened-walk.ts";
+import type { Pen } from "#events/pen.ts";
+import type { Household, Person } from "#events/person.ts";
+import type { PlateHow, PlateLine } from "#events/plate.ts";
+import type { Glucose, GlucoseUnit, Grams, Units } from "#events/quantity.ts";
+import type { NoGo, Spot } from "#events/spot.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
+
+/** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
+export const FOLD_VERSION = 1;
+
+export interface Wait {
+  for: WaitFor;
+  began: Stamp;
+  ms: number;
+}
+
+/** A number on its way: given, not yet agreed. */
+export interface Draft {
+  slot: NumberSlot;
+  text: string;
+  via: Via;
+  helper: string | null;
+  /** The text agreed to once, when its digits are asked for a second time; text is "" until they come. */
+  first: string | null;
+}
+
+export interface ReadingAnswer {
+  glucose: Glucose | null;
+  word: "HI" | "LO" | null;
+  source: "finger" | "sensor";
+  at: Stamp;
+  via: Via;
+}
+
+export interface Low {
+  because: "reading" | "meter word" | "feels strange" | "cannot eat";
+  rounds: { food: string; grams: Grams; at: Stamp }[];
+  readings: { glucose: Glucose | null; word: "HI" | "LO" | null }[];
+  /** What comes next: sugar, or a new reading after the wait. */
+  due: "treat" | "recheck";
+  callRaised: boolean;
+}
+
+export interface PenCheck {
+  pen: string | null;
+  looked: boolean;
+  mixed: boolean;
+  needle: boolean;
+  primed: boolean;
+}
+
+/** One run through the steps. An answer that is missing is a step still to do; the first missing one is where the walk stands. */
+export interface Walk {
+  id: string;
+  kind: "meal" | "low";
+  meal: MealName | null;
+  openedAt: Stamp;
+  /** Last event of this walk: how long ago it stopped. */
+  touchedAt: Stamp;
+  left: boolean;
+  wait: Wait | null;
+  waitDone: WaitFor | null;
+  draft: Draft | null;
+  unitAgreed: GlucoseUnit | null;
+  slips: number;
+
+  taken: { how: "log is clear" | "said not taken" | "the first was not taken" } | null;
+  wash: { how: "counted" | "already washed" | "skipped" } | null;
+  reading: ReadingAnswer | null;
+  highHeard: boolean;
+  low: Low | null;
+  afterLow: boolean;
+  sugarEaten: Grams[];
+  exercise: boolean | null;
+  lines: PlateLine[];
+  plate: { grams: Grams | null; how: PlateHow; ready: boolean } | null;
+  told: ToldDose | null;
+  silent: { why: string; detail: string | null } | null;
+  telephoned: boolean;
+  ownNumber: { units: Units; matches: boolean } | null;
+  doseHeard: boolean;
+  eatenFirst: boolean;
+  helper: string | null;
+  penCheck: PenCheck;
+  dial: { units: Units; how: string } | null;
+  dialFirst: string | null;
+  offered: { spot: Spot; restDays: number; fullRest: boolean } | null;
+  noSpot: string | null;
+  declined: Spot[];
+  place: Spot | null;
+  cleaned: { how: "wiped" | "clean without a wipe" } | null;
+  skinDry: boolean;
+  injectOpened: Stamp | null;
+  /** The app started again after the step was opened: "Did the needle go in?" comes first. */
+  needleAsked: boolean;
+  needleIn: boolean;
+  pressed: boolean;
+  injected: { units: Units | null; left: Units | null; certain: boolean } | null;
+  mishap: MishapKind | null;
+  mishapsHeard: MishapKind[];
+  putAway: boolean;
+  eat: "eating" | "cannot eat" | null;
+}
+
+export interface RapidDose {
+  /** Id of nothing: doses are told apart by walk, null for one told later. */
+  walk: string | null;
+  at: Stamp;
+  /** Extra minutes before `at`, for a dose told later; null: time not known. */
+  agoMinutes: number | null;
+  /** null: amount not known. */
+  units: Units | null;
+  certain: boolean;
+  meal: MealName | null;
+}
+
+export interface Bell {
+  walk: string;
+  /** When the insulin went in, or the step was opened when nobody knows. */
+  from: Stamp;
+  earliestMs: number;
+  latestMs: number;
+  /** Minutes-since-latest at which silence was last written down; -1 before. */
+  unansweredMinutes: number;
+}
+
+export interface PersonState {
+  person: Person;
+  card: { card: DoseCard; hash: string; signature: Signature } | null;
+  pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
+  noGo: NoGo[];
+  uses: { spot: Spot; at: number }[];
+  doses: RapidDose[];
+  walk: Walk | null;
+  bell: Bell | null;
+  /** The one calm question about the meal, some time after eating. */
+  mealQuestion: { walk: string; from: Stamp } | null;
+  cleanWalks: number;
+}
+
+export interface HouseState {
+  household: Household | null;
+  people: Record<string, PersonState>;
+  keepers: { id: string; name: string; pin: { salt: string; hash: string; rounds: number } }[];
+  /** Whose walk is on the screen; null is the kitchen screen. */
+  front: string | null;
+  lastSeq: number;
+  /** Stamp of the newest event. */
+  last: Stamp | null;
+  /** null: elapsed times across a start of the app are vouched for. */
+  doubt: "restart" | "behind the last entry" | "forward jump" | "the person said no" | null;
+  /** Since when this tablet has been recording without a gap; null: not known. */
+  clearSince: number | null;
+  /** Wall times of rows nobody could read: each possibly a dose of anybody (promise 10). null: time not known. */
+  unreadable: (number | null)[];
+}
+
+export const emptyHouse: HouseState = {
+  household: null,
+  people: {},
+  keepers: [],
+  front: null,
+  lastSeq: 0,
+  last: null,
+  doubt: null,
+  clearSince: null,
+  unreadable: [],
+};
+
+export const freshPenCheck: PenCheck = { pen: null, looked: false, mixed: false, needle: false, primed: false };
+
+export function freshWalk(id: string, kind: "meal" | "low", meal: MealName | null, at: Stamp): Walk {
+  return {
+    id, kind, meal, openedAt: at, touchedAt: at, left: false, wait: null, waitDone: null, draft: null, unitAgreed: null, slips: 0,
+    taken: null, wash: null, reading: null, highHeard: false, low: null, afterLow: false, sugarEaten: [], exercise: null, lines: [],
+    plate: null, told: null, silent: null, telephoned: false, ownNumber: null, doseHeard: false, eatenFirst: false, helper: null,
+    penCheck: freshPenCheck, dial: null, dialFirst: null, offered: null, noSpot: null, declined: [], place: null, cleaned: null,
+    skinDry: false, injectOpened: null, needleAsked: false, needleIn: false, pressed: false, injected: null, mishap: null,
+    mishapsHeard: [], putAway: false, eat: null,
+  };
+}
+
+export type Step = StepName | "low" | "mishap" | "needle question";
+
+const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
+
+/** Where a walk stands: the first answer that is missing. */
+export function stepOf(walk: Walk): Step {
+  if (walk.needleAsked) return "needle question";
+  if (walk.mishap) return "mishap";
+  if (walk.low) return "low";
+  if (walk.kind === "low") return "done";
+  if (walk.injectOpened) {
+    if (!walk.injected) return "inject";
+    if (!walk.putAway) return "put away";
+    if (!walk.eat) return "eat";
+    return "done";
+  }
+  if (!walk.taken) return "taken";
+  if (!walk.wash) return "wash";
+  if (!walk.reading || (walk.reading.word === "HI") || (!walk.reading.glucose)) return "reading";
+  if (!walk.plate?.ready) return "plate";
+  if (!walk.doseHeard) return "card";
+  if (eatsFirst(walk) && !walk.eatenFirst) return "eat first";
+  if (!walk.penCheck.primed) return "pen";
+  if (!walk.dial) return "dial";
+  if (!walk.place) return "place";
+  if (!walk.skinDry) return "skin";
+  return "inject";
+}

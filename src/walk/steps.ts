@@ -1,0 +1,37 @@
+// The rules of each step by its name.
+import { needleQuestion, mishap } from "./steps/mishap.ts";
+import { done, eat, putAway } from "./steps/after.ts";
+import { card } from "./steps/card.ts";
+import { dial } from "./steps/dial.ts";
+import { eatFirst } from "./steps/eat-first.ts";
+import { inject } from "./steps/inject.ts";
+import { low } from "./steps/low.ts";
+import { pen } from "./steps/pen.ts";
+import { place } from "./steps/place.ts";
+import { plate } from "./steps/plate.ts";
+import { reading } from "./steps/reading.ts";
+import { skin } from "./steps/skin.ts";
+import { taken } from "./steps/taken.ts";
+import { wash } from "./steps/wash.ts";
+import type { StepRules } from "./context.ts";
+import type { Step } from "./state.ts";
+
+export const STEPS: Readonly<Record<Step, StepRules>> = {
+  taken,
+  wash,
+  reading,
+  plate,
+  card,
+  "eat first": eatFirst,
+  pen,
+  dial,
+  place,
+  skin,
+  inject,
+  "put away": putAway,
+  eat,
+  done,
+  low,
+  mishap,
+  "needle question": needleQuestion,
+};

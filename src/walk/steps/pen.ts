@@ -1,0 +1,110 @@
+// Step 7: the right pen, the insulin as it should be, a new needle, a stream seen.
+import type { Happened } from "#events/happened.ts";
+import type { Intent } from "#events/intent.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { careNumber } from "./care-ms.ts";
+import { helpers } from "./card.ts";
+
+export type PenStage = "helper" | "pick" | "look" | "mix" | "needle" | "prime";
+
+/** Every pen of the house that is not put aside: the other person's too, since a hand may pick it up. */
+export const pensInHouse = (c: Ctx) => Object.values(c.house.people).flatMap((p) => p.pens.filter((pen) => !pen.retired));
+
+export const penInHand = (c: Ctx) => pensInHouse(c).find((p) => p.pen.id === c.walk.penCheck.pen) ?? null;
+
+export function penStage(c: Ctx): PenStage {
+  const check = c.walk.penCheck;
+  if (c.me.person.helperOnly && c.walk.helper === null) return "helper";
+  if (!check.pen) return "pick";
+  if (!check.looked) return "look";
+  if (penInHand(c)?.pen.cloudy && !check.mixed) return "mix";
+  return check.needle ? "prime" : "needle";
+}
+
+function offers(c: Ctx): Offer[] {
+  switch (penStage(c)) {
+    case "helper":
+      return [...helpers(c), press("stop", { do: "leave" })];
+    case "pick":
+      return [...pensInHouse(c).map((p) => press("choice", { do: "pick pen", pen: p.pen.id, how: "mark" })), press("stop", { do: "leave" })];
+    case "look":
+      return [
+        press("main", { do: "insulin looks", look: "as it should be" }),
+        press("choice", { do: "insulin looks", look: "clumped" }),
+        press("choice", { do: "insulin looks", look: "frozen" }),
+        press("choice", { do: "insulin looks", look: "overheated" }),
+      ];
+    case "mix":
+      return [press("main", { do: "insulin mixed" })];
+    case "needle":
+      return [press("main", { do: "needle fitted" })];
+    case "prime":
+      return [press("main", { do: "primed", stream: true }), press("no", { do: "primed", stream: false })];
+  }
+}
+
+/** Units that will leave the pen: the dose and one priming. */
+export const unitsNeeded = (c: Ctx): number | null => (c.walk.told ? c.walk.told.units + careNumber(c.card, "primeUnits") : null);
+
+function pick(c: Ctx, id: string): Outcome {
+  const found = pensInHouse(c).find((p) => p.pen.id === id);
+  if (!found || !c.card) return refuse({ no: "not offered here" });
+  const reason = c.guards.whyNotPen({
+    pen: found.pen,
+    openedOn: found.openedOn,
+    used: found.used,
+    retired: found.retired,
+    person: c.me.person.id,
+    card: c.card,
+    today: c.today,
+    needed: unitsNeeded(c),
+  });
+  if (reason) {
+    const owner = c.house.people[found.pen.person]?.person.name ?? null;
+    return refuse({ no: "pen", reason, name: owner }, { type: "near miss", step: "pen", what: reason.why, detail: found.pen.id });
+  }
+  const opened: Happened[] = found.openedOn === null && c.today ? [{ type: "pen opened", pen: id, on: c.today }] : [];
+  return happen(...opened, { type: "pen picked", pen: id, how: "mark" });
+}
+
+function look(c: Ctx, as: "as it should be" | "clumped" | "frozen" | "overheated"): Outcome {
+  const id = c.walk.penCheck.pen;
+  if (as === "as it should be" || id === null) return happen({ type: "insulin looked at", look: as });
+  return refuse(
+    { no: "insulin look", look: as },
+    { type: "near miss", step: "pen", what: `insulin ${as}`, detail: id },
+    { type: "insulin looked at", look: as },
+    { type: "pen retired", pen: id, why: as },
+  );
+}
+
+export const pen: StepRules = {
+  offers,
+  decide(c: Ctx, intent: Intent) {
+    switch (intent.do) {
+      case "name helper":
+        return happen({ type: "helper named", name: intent.name });
+      case "pick pen":
+        return pick(c, intent.pen);
+      case "insulin looks":
+        return look(c, intent.look);
+      case "insulin mixed":
+        return happen({ type: "insulin mixed" });
+      case "needle fitted":
+        return happen({ type: "needle fitted" });
+      case "primed":
+        if (intent.stream) return happen({ type: "pen primed", stream: true });
+        return refuse({ no: "no stream" }, { type: "pen primed", stream: false });
+      default:
+        return happen();
+    }
+  },
+};
+
+/** For the last check before the needle: is the pen still the right one? */
+export function penStillFits(c: Ctx): boolean {
+  const found = penInHand(c);
+  if (!found || !c.card) return false;
+  const q = { pen: found.pen, openedOn: found.openedOn, used: found.used, retired: found.retired, person: c.me.person.id, card: c.card, today: c.today, needed: c.walk.told?.units ?? null };
+  return c.guards.whyNotPen(q) === null;
+}

@@ -1,0 +1,72 @@
+// One place that says what a text means in a slot: a number, a question about it, or a refusal with its reason.
+import type { StepName } from "#events/happened-walk.ts";
+import type { NumberSlot } from "#events/told.ts";
+import { checkGrams, checkServings } from "#rules/food/grams.ts";
+import { checkReading } from "#rules/glucose/reading.ts";
+import { checkUnits } from "#rules/pen/units.ts";
+import type { Ctx } from "../context.ts";
+import type { Refusal } from "../refusal.ts";
+
+export type NumberRead =
+  | { ok: true | "ask unit"; text: string; unusual: boolean }
+  | { ok: false; refusal: Refusal };
+
+export const STEP_OF_SLOT: Readonly<Record<NumberSlot, StepName>> = {
+  reading: "reading",
+  grams: "plate",
+  servings: "plate",
+  "own number": "card",
+  "telephoned number": "card",
+  dial: "dial",
+  "left in window": "inject",
+  recheck: "reading",
+  "recheck after low": "reading",
+};
+
+function readGlucose(c: Ctx, text: string): NumberRead {
+  const unit = c.me.person.glucoseUnit;
+  const checked = checkReading(text, unit);
+  if (checked.ok === false) return { ok: false, refusal: { no: "reading", why: checked.why, text, unit } };
+  const { low, high } = c.me.person.usualBand;
+  const value = checked.glucose.value;
+  return { ok: checked.ok, text: String(value), unusual: value < low || value > high };
+}
+
+/** The largest of the person's usual meals of this name, in grams. */
+function usualGrams(c: Ctx): number | null {
+  const usual = c.me.person.usualMeals.filter((m) => m.meal === c.walk.meal).map((m) => m.grams);
+  return usual.length > 0 ? Math.max(...usual) : null;
+}
+
+/** text as given, in the person's unit. unusual: outside what is usual for this person, so its digits are asked for twice. */
+export function readNumber(c: Ctx, slot: NumberSlot, text: string): NumberRead {
+  switch (slot) {
+    case "reading":
+    case "recheck":
+    case "recheck after low":
+      return readGlucose(c, text);
+    case "grams": {
+      const checked = checkGrams(text, usualGrams(c));
+      if (checked.ok === false) return { ok: false, refusal: { no: "grams", why: checked.why, text } };
+      return { ok: true, text: String(checked.grams), unusual: checked.ok === "ask" };
+    }
+    case "servings": {
+      const checked = checkServings(text, usualGrams(c));
+      if (checked.ok === false) return { ok: false, refusal: { no: "grams", why: checked.why, text } };
+      return { ok: true, text: String(checked.servings), unusual: checked.ok === "ask" };
+    }
+    case "own number":
+    case "telephoned number":
+    case "dial":
+    case "left in window": {
+      const pen = c.me.pens.find((p) => p.pen.id === c.walk.penCheck.pen)?.pen;
+      // What a card or a caller says is checked against the card's own step later; a window can show halves.
+      const step = slot === "dial" ? (pen?.unitsPerClick ?? "0.5") : "0.5";
+      const checked = checkUnits(text, step);
+      if (!checked.ok) return { ok: false, refusal: { no: "units", why: checked.why, text } };
+      return { ok: true, text: String(checked.units), unusual: false };
+    }
+    default:
+      return slot satisfies never;
+  }
+}

@@ -1,0 +1,40 @@
+// Step 2: was a mealtime dose taken already? Nothing is asked while the log can vouch for it (promise 10).
+import type { Intent } from "#events/intent.ts";
+import { type Ctx, happen, type Offer, press, type StepRules } from "../context.ts";
+
+/** Has an earlier walk left the needle question open, so that its dose counts as taken? */
+export const windowNow = (c: Ctx) => c.guards.windowOf(c.house, c.me, c.now);
+
+function offers(c: Ctx): Offer[] {
+  const window = windowNow(c);
+  switch (window.is) {
+    case "clear":
+      return [press("main", { do: "answer taken", answer: "no" })];
+    case "a dose inside":
+      return [press("stop", { do: "answer taken", answer: "yes" }), press("choice", { do: "answer taken", answer: "do not know" }), press("choice", { do: "the first was not taken" })];
+    case "not known":
+      return [
+        press("choice", { do: "answer taken", answer: "yes" }),
+        press("choice", { do: "answer taken", answer: "no" }),
+        press("stop", { do: "answer taken", answer: "do not know" }),
+      ];
+  }
+}
+
+export const taken: StepRules = {
+  offers,
+  arrive(c) {
+    return windowNow(c).is === "clear" ? [{ type: "taken answered", how: "log is clear" }] : [];
+  },
+  decide(c: Ctx, intent: Intent) {
+    if (intent.do === "the first was not taken") return happen({ type: "taken answered", how: "the first was not taken" });
+    if (intent.do !== "answer taken") return happen();
+    if (intent.answer === "no") return happen({ type: "taken answered", how: windowNow(c).is === "clear" ? "log is clear" : "said not taken" });
+    if (intent.answer === "do not know" && !c.guards.unknownEnds) return happen({ type: "taken answered", how: "said not taken" });
+    const known = windowNow(c).is === "a dose inside";
+    const slip = { type: "near miss" as const, step: "taken" as const, what: "second dose", detail: intent.answer };
+    // Told now and not in the log: it counts as just taken, of unknown size.
+    const told = intent.answer === "yes" && !known ? [{ type: "dose told later" as const, units: null, minutesAgo: null }] : [];
+    return happen(slip, ...told, { type: "walk ended", how: intent.answer === "yes" ? "dose already taken" : "no dose" });
+  },
+};
