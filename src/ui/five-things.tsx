@@ -1,0 +1,38 @@
+// The five things that are always offered, in the same order and the same places (WCAG 3.2.6).
+// Landscape: four at the top, Back at the bottom left. Portrait: three and two at the top.
+import { BigButton } from "./button.tsx";
+import { OctagonIcon, QuestionIcon } from "./icons.tsx";
+
+export interface Thing {
+  label: string;
+  onPress: () => void;
+}
+
+export interface FiveThingsProps {
+  /** Names the row for screen readers. */
+  name: string;
+  help: Thing;
+  again: Thing;
+  /** Reads "Go on" while speech is paused: the caller changes the label. */
+  quiet: Thing;
+  back: Thing;
+  wrong: Thing;
+}
+
+export function FiveThings({ name, help, again, quiet, back, wrong }: FiveThingsProps) {
+  return (
+    <nav class="five" aria-label={name}>
+      <div class="five-first">
+        <BigButton role="bar" icon={<QuestionIcon />} {...help} />
+        <BigButton role="bar" safe {...again} />
+        <BigButton role="bar" {...quiet} />
+      </div>
+      <div class="five-back">
+        <BigButton role="bar" {...back} />
+      </div>
+      <div class="five-wrong">
+        <BigButton role="bar" icon={<OctagonIcon />} {...wrong} />
+      </div>
+    </nav>
+  );
+}

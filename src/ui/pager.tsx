@@ -1,0 +1,98 @@
+// Words above the actions. If they do not fit they are turned in pages by one large button; nothing scrolls, unless a
+// single thing is taller than the room for it. The page with the sentence being spoken comes up by itself.
+import type { ComponentChildren } from "preact";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { BigButton } from "./button.tsx";
+import { linesIn, topIn } from "./measure-lines.ts";
+import { type Page, pageAt, pagesOf } from "./pages.ts";
+
+export interface PagerProps {
+  moreLabel: string;
+  /** A change goes back to the first page. */
+  pageKey: string;
+  /** Place of the sentence being spoken, or below 0. */
+  showing: number;
+  children: ComponentChildren;
+}
+
+type Fit = { kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" };
+
+const whole: Fit = { kind: "whole" };
+
+export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
+  const frame = useRef<HTMLDivElement>(null);
+  const view = useRef<HTMLDivElement>(null);
+  const words = useRef<HTMLDivElement>(null);
+  const [fit, setFit] = useState<Fit>(whole);
+  const [turned, setTurned] = useState(0);
+  const pages = fit.kind === "pages" ? fit.pages : [];
+  const at = Math.min(turned, Math.max(0, pages.length - 1));
+
+  const measure = () => {
+    if (!frame.current || !view.current || !words.current) return;
+    const next = fitOf(frame.current, view.current, words.current);
+    setFit((before) => (JSON.stringify(before) === JSON.stringify(next) ? before : next));
+  };
+  useLayoutEffect(measure);
+  useEffect(() => whenRoomChanges([frame.current, words.current], measure), []);
+  useLayoutEffect(() => setTurned(0), [pageKey]);
+  useLayoutEffect(() => {
+    const page = pages[at];
+    frame.current?.style.setProperty("--turn", `${-(page?.top ?? 0)}px`);
+    frame.current?.style.setProperty("--page", page ? `${page.bottom - page.top}px` : "100%");
+  });
+  const turnTo = (element: Element | null) => {
+    if (element && words.current && pages.length > 0) setTurned(pageAt(pages, topIn(words.current, element) + 1));
+  };
+  useEffect(() => {
+    if (showing >= 0) turnTo(words.current?.querySelector("[data-current]") ?? null);
+  }, [showing, fit]);
+
+  const scrolls = fit.kind === "scroll" ? { tabIndex: 0 } : {};
+  return (
+    <div class="pager" ref={frame} data-fit={fit.kind}>
+      <div class="pager-view" ref={view} {...scrolls}>
+        <div class="pager-words" ref={words} onFocusIn={(event) => turnTo(event.target as Element)}>
+          {children}
+        </div>
+      </div>
+      {fit.kind === "pages" ? (
+        <div class="pager-more">
+          <BigButton role="bar" label={moreLabel} onPress={() => setTurned((at + 1) % pages.length)} />
+        </div>
+      ) : null}
+    </div>
+  );
+}
+
+/** Tries the whole room first; only then gives some of it to the button that turns pages. */
+function fitOf(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
+  const before = frame.dataset.fit;
+  frame.dataset.fit = "whole";
+  const fits = view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
+  frame.dataset.fit = "pages";
+  const height = view.clientHeight;
+  const pages = fits ? [] : pagesOf(linesIn(words), height);
+  frame.dataset.fit = before ?? "whole";
+  if (fits) return whole;
+  const tooTall = pages.some((page) => page.bottom - page.top > height + 1);
+  return tooTall ? { kind: "scroll" } : { kind: "pages", pages };
+}
+
+/** Measures again after a change of room or letters, on the next frame: never inside the observer's own turn. */
+function whenRoomChanges(watched: readonly (Element | null)[], measure: () => void): () => void {
+  if (typeof ResizeObserver === "undefined") return () => {};
+  let frame = 0;
+  const later = () => {
+    cancelAnimationFrame(frame);
+    frame = requestAnimationFrame(measure);
+  };
+  const observer = new ResizeObserver(later);
+  for (const element of watched) if (element) observer.observe(element);
+  document.fonts?.addEventListener("loadingdone", later);
+  return () => {
+    observer.disconnect();
+    cancelAnimationFrame(frame);
+    document.fonts?.removeEventListener("loadingdone", later);
+  };
+}

@@ -1,0 +1,37 @@
+// Turning words that do not fit into pages that never cut a line in half. Pure: takes measures, gives page tops.
+
+/** One line of text, or one other thing that must not be cut, in px from the top of all the words. */
+export interface Line {
+  top: number;
+  bottom: number;
+}
+
+export interface Page {
+  top: number;
+  /** Bottom of the last whole line on this page. */
+  bottom: number;
+}
+
+/**
+ * height: room for one page, in px. A thing taller than a page gets a page of its own and is cut at its foot:
+ * the caller then lets that page scroll. Always at least one page.
+ */
+export function pagesOf(lines: readonly Line[], height: number): Page[] {
+  const pages: Page[] = [];
+  for (const line of inOrder(lines)) {
+    const page = pages.at(-1);
+    if (page && line.bottom - page.top <= height) page.bottom = Math.max(page.bottom, line.bottom);
+    else pages.push({ top: pages.length === 0 ? 0 : line.top, bottom: line.bottom });
+  }
+  return pages.length === 0 ? [{ top: 0, bottom: 0 }] : pages;
+}
+
+/** The page on which something at this top is read. */
+export function pageAt(pages: readonly Page[], top: number): number {
+  const found = pages.findLastIndex((page) => page.top <= top);
+  return Math.max(0, found);
+}
+
+function inOrder(lines: readonly Line[]): Line[] {
+  return [...lines].sort((a, b) => a.top - b.top || a.bottom - b.bottom);
+}

@@ -1,0 +1,64 @@
+// One screen of the person's side: five constant things, a heading with its sentences, and at most four actions.
+// The actions never move or scroll away; words that do not fit above them are turned in pages.
+import type { ComponentChildren } from "preact";
+import { useContext, useLayoutEffect, useRef } from "preact/hooks";
+import { Captions, type Sentence } from "./captions.tsx";
+import { GuardContext } from "./guard-context.tsx";
+import { Pager } from "./pager.tsx";
+
+export interface ScreenProps {
+  title: string;
+  /** A FiveThings row. */
+  bar: ComponentChildren;
+  /** What is spoken, sentence by sentence. */
+  sentences: readonly Sentence[];
+  /** Label of the button that turns to the next page of words. */
+  moreLabel: string;
+  /** BigButtons: two or fewer are best, four at most; the main one last, so that it stands bottom right. */
+  actions?: ComponentChildren;
+  /** Further words under the sentences. */
+  children?: ComponentChildren;
+  /** Something large beside the words (under them in portrait): a drawing, a countdown. */
+  side?: ComponentChildren;
+  banner?: ComponentChildren;
+  /** Changes when the screen does; the title serves if left out. */
+  screenKey?: string;
+  /** The heading takes the focus at each change of screen (for screen readers and magnifiers). */
+  focusHeading?: boolean;
+  /** pad: the children are a NumberPad, which brings its own actions. */
+  shape?: "plain" | "pad";
+}
+
+export function Screen(props: ScreenProps) {
+  const { title, sentences, shape = "plain", screenKey = title, focusHeading = false } = props;
+  const guard = useContext(GuardContext);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useLayoutEffect(() => {
+    guard.screenChanged();
+    if (focusHeading) heading.current?.focus({ preventScroll: true });
+  }, [guard, screenKey, focusHeading]);
+  const said = sentences.findIndex((sentence) => sentence.current);
+  const words = (
+    <>
+      <h1 ref={heading} tabIndex={-1} class="screen-title">
+        {title}
+      </h1>
+      <Captions sentences={sentences} />
+    </>
+  );
+  return (
+    <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}`}>
+      {props.bar}
+      <main class="screen-main">
+        {props.banner}
+        <Pager moreLabel={props.moreLabel} pageKey={screenKey} showing={said}>
+          {words}
+          {shape === "plain" ? props.children : null}
+        </Pager>
+        {props.side ? <div class="screen-side">{props.side}</div> : null}
+        {shape === "pad" ? props.children : null}
+        {props.actions ? <div class="screen-actions">{props.actions}</div> : null}
+      </main>
+    </div>
+  );
+}
