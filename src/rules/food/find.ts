@@ -5,8 +5,8 @@ import { fold, stem } from "./fold.ts";
 
 export type Found = { kind: "one"; food: Food } | { kind: "several"; foods: Food[] } | { kind: "ask"; word: string; choices: Food[] } | { kind: "none" };
 
-/** Words as people write them and as they are compared: "two fried eggs" is two, fried, eggs and two, fri, egg. */
 const wordsOf = (text: string): string[] => fold(text).split(" ");
+/** What two ways of writing the same food share: "Potatoes" and "potato". */
 const keyOf = (text: string): string => wordsOf(text).map(stem).join(" ");
 
 interface Form {
@@ -33,11 +33,17 @@ const toAsk = (key: string, locale: Locale): Found | null => {
 /** Foods with one spoken form that holds every word of the key, as whole words. */
 const holding = (stems: string[]): Food[] => distinct(FORMS.filter((form) => stems.every((word) => form.stems.includes(word))).map((form) => form.food));
 
-/** Foods with one spoken form in which every word is begun. Only beginnings of words count: "ice" does not find rice. */
-const begunBy = (words: string[]): Food[] =>
-  distinct(
-    FORMS.filter((form) => words.every((word) => form.words.some((own) => own.startsWith(word)) || form.stems.includes(stem(word)))).map((form) => form.food),
-  );
+/**
+ * Foods with one spoken form in which every word is begun. Only beginnings of words count: "ice" does not find rice.
+ * A name that begins as it was said comes first: "bana" is a banana before it is a green banana, boiled.
+ */
+const begunBy = (said: string, locale: Locale): Food[] => {
+  const wanted = said.split(" ").map((word) => ({ word, stem: stem(word) }));
+  const begins = (form: Form) => wanted.every(({ word, stem }) => form.words.some((own) => own.startsWith(word)) || form.stems.includes(stem));
+  const found = distinct(FORMS.filter(begins).map((form) => form.food));
+  const first = found.filter((food) => fold(nameOf(food, locale)).startsWith(said));
+  return distinct([...first, ...found]);
+};
 
 const answer = (foods: Food[]): Found => {
   const [first, ...others] = foods;
@@ -53,7 +59,7 @@ const answer = (foods: Food[]): Found => {
  * 4. otherwise every food with a name in which each word is begun.
  */
 export const findFoods = (text: string, locale: Locale): Found => {
-  const said = fold(text).replace(/^(a|an|some|the) /, "");
+  const said = fold(text).replace(/^(a|an|some|the)( |$)/, "");
   if (said.length < 2) return { kind: "none" };
   const key = keyOf(said);
   const ask = toAsk(key, locale);
@@ -62,5 +68,5 @@ export const findFoods = (text: string, locale: Locale): Found => {
   if (named !== undefined) return { kind: "one", food: named };
   const called = FORMS.filter((form) => form.key === key).map((form) => form.food);
   if (called.length > 0) return answer(distinct([...called, ...holding(key.split(" "))]));
-  return answer(begunBy(said.split(" ")));
+  return answer(begunBy(said, locale));
 };

@@ -235,4 +235,4 @@ sugar-packets|fast sugar|sugar packets|sugar sachets|five packets|14|14|14|99.98
 honey|fast sugar|honey||one tablespoon|21|17.3|17.3|82.4|0.2|S19296|clear honey
 candy-hard|fast sugar|hard candy|boiled sweets|five small pieces|15|14.7|14.7|98|0|S19107|boiled sweet;hard sweets;butterscotch|f
 jelly-beans|fast sugar|jelly beans||fifteen small|16.5|15.4|15.4|93.55|0.2|S19108|jellybeans
-raisins|fast sugar|raisins||two tablespoons|18.12|14.4|13.7|79.18|3.7|S09298|sultanas;box of raisins;kishmish|w`;
+raisins|fast sugar|raisins||two tablespoons|18.2|14.4|13.7|79.18|3.7|S09298|sultanas;box of raisins;kishmish|w`;
