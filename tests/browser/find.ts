@@ -18,7 +18,7 @@ const DOWNLOADED = ["chrome-linux/chrome", "chrome-linux64/chrome", "chrome-mac/
  * Throws one sentence with all that was tried. The tests in a browser are never left out in silence.
  */
 export async function findBrowser(): Promise<string> {
-  const named = process.env["CHROMIUM_PATH"];
+  const named = process.env.CHROMIUM_PATH;
   if (named) {
     if (existsSync(named)) return named;
     throw new Error(`No browser at CHROMIUM_PATH (${named}): correct it, or unset it to search the usual places.`);
@@ -36,13 +36,13 @@ export async function findBrowser(): Promise<string> {
 }
 
 function onPath(): string[] {
-  const folders = (process.env["PATH"] ?? "").split(delimiter).filter(Boolean);
+  const folders = (process.env.PATH ?? "").split(delimiter).filter(Boolean);
   return COMMANDS.flatMap((command) => folders.map((folder) => join(folder, command)));
 }
 
 function downloadFolder(): string {
   const cache = process.platform === "darwin" ? "Library/Caches" : ".cache";
-  return process.env["PLAYWRIGHT_BROWSERS_PATH"] ?? join(homedir(), cache, "ms-playwright");
+  return process.env.PLAYWRIGHT_BROWSERS_PATH ?? join(homedir(), cache, "ms-playwright");
 }
 
 async function downloaded(): Promise<string[]> {
