@@ -1,5 +1,6 @@
-// The site rules of one card, with the named default where the clinic left a care field blank.
+// The site rules of one card, with the named default (card/care.ts) where the clinic left a care field blank.
 import type { BodyMeasures } from "#events/spot.ts";
+import { DEFAULTS } from "#rules/card/care.ts";
 
 export type SiteRules = {
   /** Days before a spot may be used again. */
@@ -14,12 +15,6 @@ export type SiteRules = {
   readonly acceptedRestDays: number | null;
 };
 
-/** 4 weeks: 2016 recommendations, Mayo Clin Proc 91:1231. A US educators' handout rests 24 days: the card's field. */
-export const REST_DAYS = 28;
-/** 2 inches: common practice, no single source. */
-export const LAST_SPOT_MM = 51;
-/** 2 inches: common practice; satisfies the 1 cm, 2.5 cm and 5 cm that are taught. */
-export const NAVEL_MM = 51;
 /** Spots at least 1 cm apart (2016 recommendations, as above). No card goes below. */
 export const HARD_SPACING_MM = 10;
 
@@ -27,9 +22,9 @@ type SiteCare = { readonly restDays: number | null; readonly lastSpotMm: number 
 
 /** Spacing is one finger of this person. */
 export const siteRules = (care: SiteCare, body: BodyMeasures, acceptedRestDays: number | null = null): SiteRules => ({
-  restDays: care.restDays ?? REST_DAYS,
-  lastSpotMm: care.lastSpotMm ?? LAST_SPOT_MM,
-  navelMm: care.navelMm ?? NAVEL_MM,
+  restDays: care.restDays ?? DEFAULTS.restDays,
+  lastSpotMm: care.lastSpotMm ?? DEFAULTS.lastSpotMm,
+  navelMm: care.navelMm ?? DEFAULTS.navelMm,
   spacingMm: Math.max(HARD_SPACING_MM, body.fingerMm),
   acceptedRestDays,
 });

@@ -1,6 +1,8 @@
 // Places on the body in words. Left and right are the person's own.
 import type { Spot } from "#events/spot.ts";
+import type { ChartMark } from "#rules/body/chart.ts";
 import type { Direction, Landmark, Step } from "#rules/body/directions.ts";
+import type { SpotReason } from "#rules/body/limits.ts";
 
 const NUMBERS = ["no", "one", "two", "three", "four", "five", "six"];
 
@@ -45,3 +47,39 @@ const REGION_NAME: Record<Spot["region"], (side: string) => string> = {
 };
 
 export const placeName = (spot: Spot): string => REGION_NAME[spot.region](spot.side);
+
+const MARKED: Record<NonNullable<ChartMark["place"]>, string> = {
+  navel: "navel",
+  scar: "scar",
+  mole: "mole",
+  lump: "lump",
+  sore: "sore",
+  other: "leave free",
+};
+
+const days = (count: number): string => (Math.floor(count) === 1 ? "1 day" : `${Math.floor(count)} days`);
+
+/** The word beside a mark of the body chart: "here", "today", "12 days", "scar". */
+export const sayMark = (mark: ChartMark): string => {
+  if (mark.place !== null) return MARKED[mark.place];
+  if (mark.daysAgo === null) return "here";
+  return mark.daysAgo === 0 ? "today" : days(mark.daysAgo);
+};
+
+/** Why a place is not used, in one sentence of at most 12 words. */
+export const saySpotReason = (reason: SpotReason): string => {
+  switch (reason.why) {
+    case "another region is kept for this meal":
+      return `This meal keeps to the ${reason.region}.`;
+    case "outside the area":
+      return "This place is outside the area for injections.";
+    case "too near the navel":
+      return "This place is too near the navel.";
+    case "on a marked place":
+      return reason.kind === "other" ? "This place is marked as never to be used." : `A ${reason.kind} is marked here.`;
+    case "too near the last one":
+      return "This place is too near the last injection.";
+    case "still resting":
+      return Math.floor(reason.daysAgo) === 0 ? "This place was used today." : `This place was used ${days(reason.daysAgo)} ago.`;
+  }
+};
