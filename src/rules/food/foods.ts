@@ -7,17 +7,23 @@ export type Locale = "US" | "UK";
 /** The clinic's way of counting: fibre counts (total, US labels) or does not (available, UK labels). */
 export type Counting = "total" | "available";
 
-/** In the order a kitchen is searched: bread first, sugar last. */
+/** Where a person looks for a food, in the order a plate is filled. None is longer than a few screens of four. */
 export const FOOD_GROUPS = [
   "bread",
-  "cereal",
-  "starch",
-  "dish",
-  "protein",
+  "potato",
+  "grain",
+  "pasta",
   "vegetable",
   "legume",
+  "protein",
+  "dish",
+  "soup",
+  "hand food",
+  "cereal",
+  "flat bread",
   "fruit",
   "milk",
+  "cake",
   "sweet",
   "snack",
   "drink",

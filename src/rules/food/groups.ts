@@ -21,10 +21,10 @@ const ALSO: Partial<Record<FoodGroup, readonly string[]>> = {
   ],
   sweet: ["honey", "sugar-white", "sugar-packets", "candy-hard", "jelly-beans"],
   fruit: ["raisins"],
-  vegetable: ["peas", "corn-kernels", "mixed-vegetables", "squash-winter"],
+  legume: ["peas"],
 };
 
-/** Every group, in the order a kitchen is searched. */
+/** Every group, in the order a plate is filled. */
 export const groups = (): readonly FoodGroup[] => FOOD_GROUPS;
 
 /** The groups a meal is built from: all but what is kept for a low. Juice, sugar and raisins are found under drinks, sweets and fruit as well. */

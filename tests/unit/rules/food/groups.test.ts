@@ -9,11 +9,16 @@ describe("the groups of the kitchen", () => {
     for (const group of groups()) expect(new Set(byGroup(group)).size).toBe(byGroup(group).length);
   });
 
+  it("are never more than six screens of four foods, drinks seven", () => {
+    expect(groups().filter((group) => byGroup(group).length > 24)).toEqual(["drink"]);
+    expect(byGroup("drink").length).toBeLessThanOrEqual(28);
+  });
+
   it("begin with bread; what is kept for a low is no group of a meal", () => {
     expect(groups()[0]).toBe("bread");
     expect(groups()).toContain("fast sugar");
     expect(mealGroups()).not.toContain("fast sugar");
-    expect(mealGroups()).toHaveLength(12);
+    expect(mealGroups()).toHaveLength(18);
   });
 
   it("let every quick sugar but the glucose be found in a meal's groups too", () => {

@@ -95,7 +95,7 @@ describe("a fault planted in a row", () => {
   const unreadable: [string, string, string][] = [
     ["a letter for a number", "|82|", "|8x|"],
     ["a blank weight", "|82|", "||"],
-    ["an unknown group", "|legume|", "|beans|"],
+    ["an unknown group", "|legume|", "|pulses|"],
     ["an unknown source", "|S16057|", "|Q16057|"],
     ["a source without a number", "|S16057|", "|S|"],
   ];
