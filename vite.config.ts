@@ -26,7 +26,7 @@ const headers = {
   // A tag cannot forbid framing, only a header can.
   "Content-Security-Policy": `${pageRules}; frame-ancestors 'none'`,
   "Permissions-Policy":
-    "microphone=(self), camera=(self), bluetooth=(self), screen-wake-lock=(self), fullscreen=(self), autoplay=(self), geolocation=(), payment=(), usb=()",
+    "microphone=(self), camera=(self), screen-wake-lock=(self), fullscreen=(self), autoplay=(self), geolocation=(), payment=(), usb=()",
   "Referrer-Policy": "no-referrer",
   "X-Content-Type-Options": "nosniff",
   "Cross-Origin-Opener-Policy": "same-origin",
@@ -36,9 +36,12 @@ const headers = {
 const pageRulesTag: Plugin = {
   name: "page-rules-tag",
   apply: "build",
-  transformIndexHtml: () => [
-    { tag: "meta", attrs: { "http-equiv": "Content-Security-Policy", content: pageRules }, injectTo: "head-prepend" },
-  ],
+  transformIndexHtml(html) {
+    // Right after the character set, which must come first, and before anything that loads.
+    const charset = '<meta charset="utf-8" />';
+    if (!html.includes(charset)) throw new Error(`index.html has no ${charset}: the page rules found no place.`);
+    return html.replace(charset, `${charset}\n    <meta http-equiv="Content-Security-Policy" content="${pageRules}" />`);
+  },
 };
 
 /** Everything is kept on the tablet at the first visit. A new version waits until app/ asks for it, which it never does while a walk is open. */

@@ -8,7 +8,7 @@ const folder = new URL(".", import.meta.url);
 async function measureNames(): Promise<string[]> {
   const files = (await readdir(folder)).filter((file) => file.endsWith(".ts") && file !== "run.ts").sort();
   const offered = await Promise.all(
-    files.map(async (file) => /^export .*\bmeasure\b/m.test(await readFile(new URL(file, folder), "utf8"))),
+    files.map(async (file) => /^export (?:async )?(?:function|const) measure\b/m.test(await readFile(new URL(file, folder), "utf8"))),
   );
   return files.filter((_, index) => offered[index]).map((file) => file.replace(/\.ts$/, ""));
 }
