@@ -28,7 +28,10 @@ export function memoryLog(): MemoryLog {
     return { ok: true } as const;
   };
   const kept = (after: number, limit: number) =>
-    rows.filter((row) => row.seq > after).slice(0, limit).map(({ seq, raw }) => ({ seq, raw: structuredClone(raw) }));
+    rows
+      .filter((row) => row.seq > after)
+      .slice(0, limit)
+      .map(({ seq, raw }) => ({ seq, raw: structuredClone(raw) }));
   const read = ({ seq, raw }: KeptRow): LogRow => readRow(seq, raw);
 
   return {

@@ -5,8 +5,7 @@ import { hashRow, sealRow, sha256Hex, verifyChain } from "#log/chain.ts";
 import { LIFTS, readRow } from "#log/read-row.ts";
 import { chain, endOfRows, unsealed } from "./sample-rows.ts";
 
-const asRead = (rows: readonly unknown[], seqs?: readonly number[]): LogRow[] =>
-  rows.map((row, i) => readRow(seqs?.[i] ?? i + 1, row));
+const asRead = (rows: readonly unknown[], seqs?: readonly number[]): LogRow[] => rows.map((row, i) => readRow(seqs?.[i] ?? i + 1, row));
 
 describe("the hash of a row", () => {
   it("is SHA-256: the 'abc' example of FIPS 180-4 comes out", () => {

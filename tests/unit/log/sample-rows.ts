@@ -24,7 +24,11 @@ export function unsealed(seq: number, prev: string, changes: Partial<Unhashed> =
 }
 
 /** `count` rows that follow on from `after`. */
-export function chain(count: number, after: { seq: number; hash: string } = { seq: 0, hash: "" }, changes: Partial<Unhashed> = {}): Stored[] {
+export function chain(
+  count: number,
+  after: { seq: number; hash: string } = { seq: 0, hash: "" },
+  changes: Partial<Unhashed> = {},
+): Stored[] {
   const rows: Stored[] = [];
   let end = after;
   for (let i = 0; i < count; i += 1) {
