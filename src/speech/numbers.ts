@@ -24,7 +24,9 @@ type Found = { text: string; next: number };
 type Words = readonly string[];
 
 const DIGITS = "zero one two three four five six seven eight nine".split(" ");
-const UNDER_TWENTY = new Map([...DIGITS, ..."ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ")].map((w, n) => [w, n]));
+const UNDER_TWENTY = new Map(
+  [...DIGITS, ..."ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ")].map((w, n) => [w, n]),
+);
 const TENS = new Map("twenty thirty forty fifty sixty seventy eighty ninety".split(" ").map((w, i) => [w, 20 + 10 * i]));
 const DIGIT = new Map(DIGITS.map((w, n) => [w, n]));
 /** How each unit is said. */
@@ -42,7 +44,17 @@ export const UNITS: ReadonlyMap<string, SaidUnit> = new Map([
 const CORRECTIONS = [["or"], ["no"], ["not"], ["sorry"], ["wait"], ["i", "mean"]];
 
 /** Every word of the grammar, for an ear that can be told what to expect. */
-export const NUMBER_WORDS: readonly string[] = [...UNDER_TWENTY.keys(), ...TENS.keys(), "hundred", "thousand", "and", "point", "a", "half", ...UNITS.keys()];
+export const NUMBER_WORDS: readonly string[] = [
+  ...UNDER_TWENTY.keys(),
+  ...TENS.keys(),
+  "hundred",
+  "thousand",
+  "and",
+  "point",
+  "a",
+  "half",
+  ...UNITS.keys(),
+];
 
 function digit(words: Words, at: number): number | undefined {
   return DIGIT.get(words[at] ?? "");
@@ -104,7 +116,13 @@ function numeral(words: Words, at: number): Found | null {
 /** The longest number that begins at this word of a folded utterance, or null. */
 export function numberAt(words: Words, at: number): Found | null {
   const plain = whole(words, at);
-  const forms = [numeral(words, at), plain && { text: `${plain.value}`, next: plain.next }, fraction(words, at), short(words, at), digits(words, at)];
+  const forms = [
+    numeral(words, at),
+    plain && { text: `${plain.value}`, next: plain.next },
+    fraction(words, at),
+    short(words, at),
+    digits(words, at),
+  ];
   return forms.reduce<Found | null>((best, form) => (form !== null && (best === null || form.next > best.next) ? form : best), null);
 }
 

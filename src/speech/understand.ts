@@ -25,7 +25,9 @@ const NOTHING: Understood = { kind: "nothing" };
 
 function phrasesOf(offers: readonly SpokenOffer[]): Phrase[] {
   return offers
-    .flatMap((o) => ("phrases" in o ? o.phrases.map((phrase) => ({ id: o.id, phrase, words: foldPhrase(phrase), refuses: o.refuses === true })) : []))
+    .flatMap((o) =>
+      "phrases" in o ? o.phrases.map((phrase) => ({ id: o.id, phrase, words: foldPhrase(phrase), refuses: o.refuses === true })) : [],
+    )
     .filter((p) => p.words.length > 0);
 }
 

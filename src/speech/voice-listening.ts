@@ -2,8 +2,6 @@
 import { DEFAULT_WPM, spokenSeconds } from "./pace.ts";
 import type { Sentence, SpokenResult, VoiceHealth, VoicePort, VolumeStep } from "./ports.ts";
 
-export { spokenSeconds } from "./pace.ts";
-
 export class ListeningVoice implements VoicePort {
   readonly name = "listening";
   readonly said: Sentence[] = [];

@@ -4,7 +4,10 @@
 /** The two Englishes the tablet speaks: they differ in "one hundred (and) eighty". */
 export type SpokenLanguage = "en-US" | "en-GB";
 
-const ONES = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ");
+const ONES =
+  "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
+    " ",
+  );
 const TENS = "- - twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
 
 const TEXT = /^(0|[1-9]\d{0,5})(?:\.(\d+))?$/;

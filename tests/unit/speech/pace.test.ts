@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pauseBetween } from "#speech/pace.ts";
-import { spokenSeconds } from "#speech/voice-listening.ts";
+import { pauseBetween, spokenSeconds } from "#speech/pace.ts";
 
 describe("how long speech takes", () => {
   it("is five seconds for twelve words at 145 words a minute", () => {

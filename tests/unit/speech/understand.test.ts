@@ -8,12 +8,14 @@ const wrong: SpokenOffer = { id: "something-wrong", phrases: ["something is wron
 const again: SpokenOffer = { id: "again", phrases: ["again", "say it again"] };
 const reading: SpokenOffer = { id: "reading", number: true };
 const dial: SpokenOffer = { id: "dial", number: true, unit: "units" };
-const hear = (text: string, offers: readonly SpokenOffer[], alternatives: string[] = []): Understood => understand({ text, alternatives }, offers);
+const hear = (text: string, offers: readonly SpokenOffer[], alternatives: string[] = []): Understood =>
+  understand({ text, alternatives }, offers);
 const nothing = { kind: "nothing" };
 
 describe("a phrase of a present offer", () => {
   it("is taken whatever the case, the punctuation and the fillers", () => {
-    for (const text of ["yes", "Yes.", "um, YES please", "yes yes"]) expect(hear(text, [yes, no])).toEqual({ kind: "offer", id: "agree", phrase: "yes" });
+    for (const text of ["yes", "Yes.", "um, YES please", "yes yes"])
+      expect(hear(text, [yes, no])).toEqual({ kind: "offer", id: "agree", phrase: "yes" });
     expect(hear("Something is, um, wrong!", [wrong])).toEqual({ kind: "offer", id: "something-wrong", phrase: "something is wrong" });
     expect(hear("the again", [again])).toMatchObject({ kind: "offer", id: "again" });
   });
@@ -25,7 +27,17 @@ describe("a phrase of a present offer", () => {
 
 describe("what is not a whole phrase of a present offer", () => {
   it("is turned away, also when a phrase is part of it", () => {
-    for (const text of ["yesterday", "yes I think so", "not yes", "oh no it is not that", "yeah", "y e s", "agai", "nothing is wrong", "something wrong is"]) {
+    for (const text of [
+      "yesterday",
+      "yes I think so",
+      "not yes",
+      "oh no it is not that",
+      "yeah",
+      "y e s",
+      "agai",
+      "nothing is wrong",
+      "something wrong is",
+    ]) {
       expect([text, hear(text, [yes, no, wrong, again])]).toEqual([text, nothing]);
     }
   });
@@ -48,11 +60,13 @@ describe("what is not a whole phrase of a present offer", () => {
 describe("no", () => {
   const refused = { kind: "offer", id: "change" };
   it("wins over yes, in any order", () => {
-    for (const text of ["yes no", "no yes", "yes, no, yes", "yes yes change it", "that is right no"]) expect(hear(text, [yes, no])).toMatchObject(refused);
+    for (const text of ["yes no", "no yes", "yes, no, yes", "yes yes change it", "that is right no"])
+      expect(hear(text, [yes, no])).toMatchObject(refused);
   });
 
   it("wins over a number", () => {
-    for (const text of ["no fifty", "fifty no", "one fifty, no, fifteen", "six units no"]) expect(hear(text, [yes, no, dial])).toMatchObject(refused);
+    for (const text of ["no fifty", "fifty no", "one fifty, no, fifteen", "six units no"])
+      expect(hear(text, [yes, no, dial])).toMatchObject(refused);
   });
 
   it("wins in every order of yes, no and numbers", () => {
@@ -117,9 +131,17 @@ describe("two answers at once", () => {
   });
 
   it("ask which, also when one phrase belongs to two offers", () => {
-    expect(hear("next", [{ id: "a", phrases: ["next"] }, { id: "b", phrases: ["Next"] }])).toEqual({ kind: "ask which", ids: ["a", "b"] });
+    expect(
+      hear("next", [
+        { id: "a", phrases: ["next"] },
+        { id: "b", phrases: ["Next"] },
+      ]),
+    ).toEqual({ kind: "ask which", ids: ["a", "b"] });
     expect(hear("half", [{ id: "ate", phrases: ["half"] }, reading])).toEqual({ kind: "offer", id: "ate", phrase: "half" });
-    expect(hear("fifty", [{ id: "spoken-fifty", phrases: ["fifty"] }, reading])).toEqual({ kind: "ask which", ids: ["spoken-fifty", "reading"] });
+    expect(hear("fifty", [{ id: "spoken-fifty", phrases: ["fifty"] }, reading])).toEqual({
+      kind: "ask which",
+      ids: ["spoken-fifty", "reading"],
+    });
   });
 });
 

@@ -37,7 +37,8 @@ describe("a number put into words", () => {
   });
 
   it("refuses, as a defect, what is no number", () => {
-    for (const text of ["", ".5", "-5", "05", "1e3", "NaN", "5,5", "1800000", " 5"]) expect(() => inWords(text, "en-US")).toThrow(RangeError);
+    for (const text of ["", ".5", "-5", "05", "1e3", "NaN", "5,5", "1800000", " 5"])
+      expect(() => inWords(text, "en-US")).toThrow(RangeError);
   });
 });
 
@@ -51,7 +52,9 @@ describe("a number digit by digit", () => {
   it("can be put together again to the same number", () => {
     const figure = new Map("zero one two three four five six seven eight nine".split(" ").map((w, n) => [w, String(n)]));
     for (const text of [...wholes, ...decimals]) {
-      const back = digitsOf(text).map((w) => (w === "point" ? "." : figure.get(w))).join("");
+      const back = digitsOf(text)
+        .map((w) => (w === "point" ? "." : figure.get(w)))
+        .join("");
       expect(Number(back)).toBe(Number(text));
     }
   });

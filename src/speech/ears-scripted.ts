@@ -1,0 +1,41 @@
+// An ear for tests: hears what the script says, and only while it is open.
+import type { EarsPort, Heard } from "./ports.ts";
+
+export class ScriptedEars implements EarsPort {
+  readonly name = "scripted";
+  /** The phrases last offered to the ear. */
+  vocabulary: readonly string[] = [];
+  /** How often it was opened. */
+  opened = 0;
+  #onHeard: ((h: Heard) => void) | null = null;
+  readonly #where: "on the device" | "not on this device" | "not allowed";
+
+  constructor(where: "on the device" | "not on this device" | "not allowed" = "on the device") {
+    this.#where = where;
+  }
+
+  available(): Promise<"on the device" | "not on this device" | "not allowed"> {
+    return Promise.resolve(this.#where);
+  }
+
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): void {
+    this.vocabulary = vocabulary;
+    this.opened++;
+    this.#onHeard = onHeard;
+  }
+
+  pause(): void {
+    this.#onHeard = null;
+  }
+
+  listening(): boolean {
+    return this.#onHeard !== null;
+  }
+
+  /** Somebody says this; true if the ear was open and passed it on. */
+  say(text: string, alternatives: string[] = []): boolean {
+    if (this.#onHeard === null) return false;
+    this.#onHeard({ text, alternatives });
+    return true;
+  }
+}
