@@ -1,0 +1,53 @@
+// One question and its answers, for the small screens around the walk.
+import type { ComponentChildren } from "preact";
+import { Bar, type Chrome } from "#screens/shared/bar.tsx";
+import { BigButton, type ButtonRole } from "#ui/button.tsx";
+import { PickList } from "#ui/pick-list.tsx";
+import { Screen } from "#ui/screen.tsx";
+import { FIXED } from "#words/en/fixed.ts";
+
+export interface ChoiceButton {
+  label: string;
+  role?: ButtonRole;
+  press(): void;
+}
+
+export interface ChoicesScreenProps {
+  title: string;
+  lines?: readonly string[];
+  speaking: number;
+  focusHeading: boolean;
+  chrome: Chrome;
+  buttons: readonly ChoiceButton[];
+  banner?: ComponentChildren;
+  side?: ComponentChildren;
+}
+
+/** Up to four buttons stand at the bottom; more than four become a list in pages. */
+export function ChoicesScreen({ title, lines = [], buttons, speaking, chrome, focusHeading, banner, side }: ChoicesScreenProps) {
+  const few = buttons.length <= 4;
+  return (
+    <Screen
+      title={title}
+      bar={<Bar chrome={chrome} />}
+      sentences={lines.map((text, i) => ({ text, current: i === speaking }))}
+      moreLabel={FIXED.more}
+      focusHeading={focusHeading}
+      banner={banner}
+      side={side}
+      actions={few ? buttons.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />) : null}
+    >
+      {few ? null : (
+        <PickList
+          heading={title}
+          items={buttons.map((b) => ({ id: b.label, label: b.label }))}
+          onPick={(id) => buttons.find((b) => b.label === id)?.press()}
+          pageSize={4}
+          moreLabel={FIXED.more}
+          beforeLabel={FIXED.before}
+          pageWords={FIXED.page}
+        />
+      )}
+    </Screen>
+  );
+}

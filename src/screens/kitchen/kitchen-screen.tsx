@@ -1,0 +1,135 @@
+// The resting screen: the clock, what is due, four large buttons at most. Who comes before what, whenever more than one lives here.
+import { useState } from "preact/hooks";
+import type { Intent } from "#events/intent.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { Chrome } from "#screens/shared/bar.tsx";
+import { mealQuestionDue } from "#walk/offers.ts";
+import type { HouseState, PersonState } from "#walk/state.ts";
+import { FIXED } from "#words/en/fixed.ts";
+import { afterMealAnswer, didITakeIt, dueNow } from "#words/en/kitchen.ts";
+import { labelOf } from "#words/en/labels.ts";
+import { clock, dayAndMonth } from "#words/en/when.ts";
+import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+import { LaterScreen } from "./later-screen.tsx";
+
+type Wish = "meal" | "taken" | "low" | "answer";
+type View = { at: "rest" } | { at: "who"; wish: Wish } | { at: "meal" | "taken" | "later" | "answer"; person: string } | { at: "answered"; person: string; lines: string[] };
+
+export interface KitchenScreenProps {
+  house: HouseState;
+  now: Stamp;
+  speaking: number;
+  focusHeading: boolean;
+  chrome: Chrome;
+  banner: preact.ComponentChildren;
+  onIntent(intent: Intent): void;
+  onDayBook(): void;
+  /** Sentences that a press asked for, to be said. */
+  onSay(lines: readonly string[]): void;
+}
+
+const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as const;
+
+export function KitchenScreen(props: KitchenScreenProps) {
+  const { house, now, onIntent, chrome } = props;
+  const [view, setView] = useState<View>({ at: "rest" });
+  const people = Object.values(house.people);
+  const go = (wish: Wish, me: PersonState) => {
+    const person = me.person.id;
+    if (wish === "low") onIntent({ do: "open low", person });
+    else if (wish === "taken") {
+      setView({ at: "taken", person });
+      props.onSay(didITakeIt(house, me, now));
+    } else setView({ at: wish, person });
+  };
+  const wish = (w: Wish) => {
+    const [only] = people;
+    if (only && people.length === 1) go(w, only);
+    else setView({ at: "who", wish: w });
+  };
+  const common = { speaking: props.speaking, focusHeading: props.focusHeading, banner: props.banner, chrome: { ...chrome, onBack: () => setView({ at: "rest" }) } };
+
+  switch (view.at) {
+    case "rest":
+      return <Rest {...props} people={people} onWish={wish} />;
+    case "who":
+      return (
+        <ChoicesScreen
+          {...common}
+          title={FIXED.who}
+          lines={[FIXED.who]}
+          buttons={people.filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null)).map((p) => ({ label: `${SHAPES[p.person.shape]} ${p.person.name}`, press: () => go(view.wish, p) }))}
+        />
+      );
+    case "meal": {
+      const { person } = view;
+      const buttons = (["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => ({ label: labelOf({ do: "open meal", person, meal }, house).shown, press: () => onIntent({ do: "open meal", person, meal }) }));
+      return <ChoicesScreen {...common} title={FIXED.whichMeal} lines={[FIXED.whichMeal]} buttons={buttons} />;
+    }
+    case "taken": {
+      const me = house.people[view.person];
+      if (!me) return null;
+      return (
+        <ChoicesScreen
+          {...common}
+          title={FIXED.didI}
+          lines={didITakeIt(house, me, now)}
+          buttons={[
+            { label: FIXED.later, press: () => setView({ at: "later", person: view.person }) },
+            { label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) },
+          ]}
+        />
+      );
+    }
+    case "later":
+      return <LaterScreen {...common} person={view.person} onIntent={(intent) => { onIntent(intent); setView({ at: "rest" }); }} />;
+    case "answer": {
+      const me = house.people[view.person];
+      const buttons = (["all", "half", "hardly any", "not kept down"] as const).map((ate) => ({
+        label: labelOf({ do: "answer meal", person: view.person, ate }, house).shown,
+        press: () => {
+          onIntent({ do: "answer meal", person: view.person, ate });
+          const lines = me ? afterMealAnswer(me, ate) : [];
+          setView({ at: "answered", person: view.person, lines });
+          props.onSay(lines);
+        },
+      }));
+      return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;
+    }
+    case "answered":
+      return <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={[{ label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) }]} />;
+  }
+}
+
+function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wish): void }) {
+  const { house, now, people, onWish, onIntent } = props;
+  const open = people.filter((p) => p.walk);
+  const free = people.filter((p) => !p.walk);
+  const answer = people.some((p) => mealQuestionDue(p, now, house.doubt === null));
+  const [first] = open;
+  const carryOn: ChoiceButton[] = open.slice(0, 2).map((p) => ({ label: labelOf({ do: "turn to", person: p.person.id }, house).shown, role: "main" as const, press: () => onIntent({ do: "turn to", person: p.person.id }) }));
+  const start: ChoiceButton[] = free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
+  const buttons: ChoiceButton[] = [
+    { label: FIXED.didI, press: () => onWish("taken") },
+    ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [{ label: FIXED.dayBook, press: props.onDayBook }]),
+    ...(first ? [] : [{ label: FIXED.low, role: "stop" as const, press: () => onWish("low") }]),
+    ...start,
+    ...carryOn,
+  ];
+  return (
+    <ChoicesScreen
+      title={dayAndMonth(now)}
+      lines={dueNow(house, now)}
+      speaking={props.speaking}
+      focusHeading={props.focusHeading}
+      banner={props.banner}
+      chrome={props.chrome}
+      buttons={buttons.slice(-4)}
+      side={
+        <p class="big-number">
+          <span class="big-value">{clock(now)}</span>
+        </p>
+      }
+    />
+  );
+}

@@ -1,0 +1,63 @@
+// A number on the pad. What was typed stays until it was taken.
+import { useState } from "preact/hooks";
+import type { NumberSlot } from "#events/told.ts";
+import { Bar } from "#screens/shared/bar.tsx";
+import { Notice } from "#ui/notice.tsx";
+import { NumberPad } from "#ui/number-pad.tsx";
+import { Screen } from "#ui/screen.tsx";
+import { frontPerson } from "#walk/offers.ts";
+import type { HouseState } from "#walk/state.ts";
+import { FIXED, PAD_TITLE } from "#words/en/fixed.ts";
+import type { WalkScreenProps } from "./walk-screen.tsx";
+
+const MOST_DIGITS = 6;
+
+/** The unit beside the number, and whether it has a point. */
+function unitFor(slot: NumberSlot, house: HouseState): { words: string; point: boolean } {
+  switch (slot) {
+    case "reading":
+    case "recheck":
+    case "recheck after low": {
+      const unit = frontPerson(house)?.person.glucoseUnit ?? "mg/dL";
+      return { words: unit, point: unit === "mmol/L" };
+    }
+    case "grams":
+      return { words: "grams", point: true };
+    case "servings":
+      return { words: "servings", point: true };
+    default:
+      return { words: "units", point: true };
+  }
+}
+
+export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose(): void }) {
+  const { slot, refusal, chrome, house } = props;
+  const [text, setText] = useState("");
+  const unit = unitFor(slot, house);
+  const caller = slot === "telephoned number" ? (frontPerson(house)?.card?.card.clinic.name ?? null) : null;
+  const add = (mark: string) => setText((t) => (t.length < MOST_DIGITS ? t + mark : t));
+  return (
+    <Screen
+      title={PAD_TITLE[slot]}
+      screenKey={`${props.screenKey} pad ${slot}`}
+      bar={<Bar chrome={{ ...chrome, onBack: props.onClose }} />}
+      sentences={refusal ? [] : [{ text: PAD_TITLE[slot], current: false }]}
+      moreLabel={FIXED.more}
+      focusHeading={props.focusHeading}
+      shape="pad"
+      banner={refusal ? <Notice {...refusal} /> : null}
+    >
+      <NumberPad
+        value={text}
+        onDigit={add}
+        {...(unit.point ? { onPoint: () => add(".") } : {})}
+        onDelete={() => setText((t) => t.slice(0, -1))}
+        onDone={() => props.onIntent({ do: "give number", slot, text, via: "touch", helper: caller })}
+        unitWords={unit.words}
+        label={FIXED.numberIs}
+        doneLabel={FIXED.ok}
+        deleteLabel={FIXED.delete}
+      />
+    </Screen>
+  );
+}

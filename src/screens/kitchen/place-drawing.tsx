@@ -1,0 +1,18 @@
+// The one spot that is offered, drawn large; the words beside it say the same by touch.
+import type { Spot } from "#events/spot.ts";
+import { bodyChart } from "#rules/body/chart.ts";
+import { siteRules } from "#rules/body/site-rules.ts";
+import { BodyOutline } from "#ui/body-outline.tsx";
+import type { PersonState } from "#walk/state.ts";
+import { sayMark } from "#words/en/places.ts";
+
+const NO_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
+
+export function PlaceDrawing({ spot, me, title }: { spot: Spot; me: PersonState; title: string }) {
+  const { body } = me.person;
+  const { restDays, navelMm } = siteRules(me.card?.card.care ?? NO_CARE, body);
+  // Only the next place and the places to keep off: older marks would crowd the one that matters now.
+  const chart = bodyChart({ region: spot.region, side: spot.side, body, uses: [], noGo: me.noGo, restDays, navelMm, here: spot, apartMm: 0 });
+  const marks = chart.marks.map((mark) => ({ xMm: mark.xMm, yMm: mark.yMm, label: sayMark(mark), kind: mark.kind, radiusMm: mark.radiusMm }));
+  return <BodyOutline region={spot.region} widthMm={chart.widthMm} heightMm={chart.heightMm} marks={marks} title={title} edges={{ left: "left", right: "right" }} />;
+}

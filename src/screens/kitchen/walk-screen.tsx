@@ -1,0 +1,123 @@
+// Any step of a walk, drawn from its words and its offers. It knows no step by name but the plate and the place.
+import { useEffect, useState } from "preact/hooks";
+import type { Intent } from "#events/intent.ts";
+import type { NumberSlot } from "#events/told.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { Bar, type Chrome } from "#screens/shared/bar.tsx";
+import { BigButton } from "#ui/button.tsx";
+import { Countdown } from "#ui/countdown.tsx";
+import { Notice } from "#ui/notice.tsx";
+import { PickList } from "#ui/pick-list.tsx";
+import { Screen } from "#ui/screen.tsx";
+import { type Offer, waitLeft } from "#walk/context.ts";
+import { frontPerson } from "#walk/offers.ts";
+import { type HouseState, stepOf } from "#walk/state.ts";
+import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { labelOf } from "#words/en/labels.ts";
+import type { SayRefusal } from "#words/en/refusals.ts";
+import type { Say } from "#words/say.ts";
+import { PadScreen } from "./pad-screen.tsx";
+import { PlaceDrawing } from "./place-drawing.tsx";
+import { PlateStep } from "./plate-step.tsx";
+
+export interface WalkScreenProps {
+  house: HouseState;
+  now: Stamp;
+  say: Say;
+  screenKey: string;
+  offers: readonly Offer[];
+  refusal: SayRefusal | null;
+  /** Place of the sentence being spoken, or -1. */
+  speaking: number;
+  focusHeading: boolean;
+  chrome: Chrome;
+  banner: preact.ComponentChildren;
+  onIntent(intent: Intent): void;
+}
+
+type Press = Extract<Offer, { offer: "press" }>;
+
+const keyOf = (intent: Intent): string => JSON.stringify(intent);
+
+export function WalkScreen(props: WalkScreenProps) {
+  const { house, say, offers, refusal, onIntent, chrome } = props;
+  const [pad, openPad] = useState<NumberSlot | null>(null);
+  useEffect(() => openPad(null), [props.screenKey]);
+  const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
+  const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
+  const wrongs = offers.filter((o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report");
+  const stop = offers.filter((o): o is Press => o.offer === "press" && o.role === "stop");
+  const me = frontPerson(house);
+  const walk = me?.walk ?? null;
+
+  if (pad !== null && slots.includes(pad)) {
+    return <PadScreen {...props} slot={pad} onClose={() => openPad(null)} />;
+  }
+  if (offers.some((o) => o.offer === "foods") && me) {
+    return <PlateStep {...props} me={me} onPad={openPad} />;
+  }
+
+  const shownStops = stop.filter((o) => o.intent.do !== "leave" || answers.length + slots.length === 0);
+  const all = [
+    ...[...shownStops, ...wrongs].map((o) => button(o, house, onIntent)),
+    ...slots.map((slot) => ({ key: slot, label: PAD_BUTTON[slot], role: (answers.some((a) => a.role === "main") ? "choice" : "main") as "choice" | "main", press: () => openPad(slot) })),
+    ...answers.filter((o) => o.role !== "main").map((o) => button(o, house, onIntent)),
+    ...answers.filter((o) => o.role === "main").map((o) => button(o, house, onIntent)),
+  ];
+  const few = all.length <= 4;
+  const left = walk?.wait && !few ? 0 : walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
+  const actions = few ? all : all.filter((b) => b.role === "main");
+  const listed = few ? [] : all.filter((b) => b.role !== "main");
+  const sentences = say.lines.map((text, i) => ({ text, current: i === props.speaking }));
+  return (
+    <Screen
+      title={say.title}
+      screenKey={props.screenKey}
+      bar={<Bar chrome={chrome} />}
+      sentences={refusal ? [] : sentences}
+      moreLabel={FIXED.more}
+      focusHeading={props.focusHeading}
+      banner={props.banner}
+      side={<Side say={say} left={left} house={house} />}
+      actions={actions.map((b) => (
+        <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />
+      ))}
+    >
+      {refusal ? <Notice {...refusal} /> : null}
+      {listed.length > 0 ? <Many heading={say.title} buttons={listed} /> : null}
+    </Screen>
+  );
+}
+
+function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void) {
+  const role = o.role === "main" ? "main" : o.role === "stop" || o.role === "wrong" ? "stop" : "choice";
+  return { key: keyOf(o.intent), label: labelOf(o.intent, house).shown, role: role as "main" | "choice" | "stop", press: () => onIntent(o.intent) };
+}
+
+function Side({ say, left, house }: { say: Say; left: number | null; house: HouseState }) {
+  const me = frontPerson(house);
+  const walk = me?.walk;
+  if (walk && me && stepOf(walk) === "place" && walk.offered) return <PlaceDrawing spot={walk.offered.spot} me={me} title={say.title} />;
+  if (left !== null) return <Countdown secondsLeft={left} words={`${left} seconds ${FIXED.left}`} />;
+  if (!say.big) return null;
+  return (
+    <p class="big-number">
+      <span class="big-value">{say.big.value}</span> <span class="big-unit">{say.big.unit}</span>
+    </p>
+  );
+}
+
+/** More answers than fit below: a screenful at a time. */
+function Many({ heading, buttons }: { heading: string; buttons: { key: string; label: string; press(): void }[] }) {
+  return (
+    <PickList
+      heading={heading}
+      items={buttons.map((b) => ({ id: b.key, label: b.label }))}
+      onPick={(id) => buttons.find((b) => b.key === id)?.press()}
+      pageSize={4}
+      moreLabel={FIXED.more}
+      beforeLabel={FIXED.before}
+      pageWords={FIXED.page}
+    />
+  );
+}

@@ -1,0 +1,25 @@
+// The five constant things of every screen of the person.
+import { FiveThings } from "#ui/five-things.tsx";
+import { FIXED } from "#words/en/fixed.ts";
+
+export interface Chrome {
+  quiet: boolean;
+  onHelp(): void;
+  onAgain(): void;
+  onQuiet(): void;
+  onBack(): void;
+  onWrong(): void;
+}
+
+export function Bar({ chrome }: { chrome: Chrome }) {
+  return (
+    <FiveThings
+      name={FIXED.constant}
+      help={{ label: FIXED.help, onPress: chrome.onHelp }}
+      again={{ label: FIXED.again, onPress: chrome.onAgain }}
+      quiet={{ label: chrome.quiet ? FIXED.goOn : FIXED.quiet, onPress: chrome.onQuiet }}
+      back={{ label: FIXED.back, onPress: chrome.onBack }}
+      wrong={{ label: FIXED.wrong, onPress: chrome.onWrong }}
+    />
+  );
+}

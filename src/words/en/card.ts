@@ -1,0 +1,113 @@
+// Why the card tells this dose, and what its silence means. Whole sentences, never an itemised sheet.
+import type { ToldDose } from "#events/told.ts";
+import type { Caution, Reason } from "#rules/card/told.ts";
+import { dateInWords } from "./when.ts";
+import { gramsOf, number, unitsOf } from "./amounts.ts";
+
+const BECAUSE: Readonly<Record<string, string>> = {
+  "clock doubtful": "the time is not sure",
+  "after a low": "a low was treated",
+  "after exercise": "of the hard exercise",
+  spacing: "the last dose still works",
+  bedtime: "it is bedtime",
+  "insulin on board": "the last dose still works",
+};
+
+type Loose = { reason: string } & Record<string, unknown>;
+
+const edge = (from: unknown, to: unknown): string =>
+  from === null || from === undefined ? `up to ${number(Number(to))}` : to === null || to === undefined ? `${number(Number(from))} or more` : `${number(Number(from))} to ${number(Number(to))}`;
+
+/** One reason as a short clause or sentence; "" for one that another sentence carries. */
+function reason(why: Loose): string {
+  const kind = why.reason as Reason["reason"] | "telephoned";
+  const n = Number(why["units"] ?? 0);
+  switch (kind) {
+    case "fixed for the meal":
+      return "The card gives this for the meal.";
+    case "band":
+      return `The card's row is ${edge(why["from"], why["to"])}.`;
+    case "food-only row":
+      return "This is the card's row for food only.";
+    case "food":
+      return `${unitsOf(n)} ${n === 1 ? "is" : "are"} for ${gramsOf(Number(why["grams"] ?? 0))} of food.`;
+    case "reading is high":
+      return `${unitsOf(n)} ${n === 1 ? "is" : "are"} because the reading is high.`;
+    case "reading is below target":
+      return `${unitsOf(n)} less, because the reading is below the target.`;
+    case "insulin on board":
+      return `${unitsOf(n)} less, because earlier insulin still works.`;
+    case "no correction":
+      return `No correction, because ${BECAUSE[String(why["because"])] ?? "the card says so"}.`;
+    case "telephoned":
+      return `${String(why["by"])} gave this number by telephone.`;
+    default:
+      return "";
+  }
+}
+
+function caution(c: { caution: string } & Record<string, unknown>): string {
+  switch (c.caution as Caution["caution"]) {
+    case "review date has passed":
+      return `The card was due for review on ${dateInWords(String(c["reviewBy"]))}.`;
+    case "card says call the clinic":
+      return "The card also says: call the clinic.";
+    case "card has advice for this reading":
+      return "";
+    case "below target, reduced":
+      return "";
+    case "default used":
+      return "";
+    default:
+      return "";
+  }
+}
+
+/** Two short sentences at most about why, then cautions. */
+export function whyTold(told: ToldDose): string[] {
+  const reasons = told.why.map((w) => reason(w as Loose)).filter((s) => s !== "");
+  const cautions = told.cautions.map((c) => caution(c as { caution: string } & Record<string, unknown>)).filter((s) => s !== "");
+  return [...reasons.slice(0, 3), ...cautions];
+}
+
+const SILENT: Readonly<Record<string, string>> = {
+  "no card": "There is no signed card for you here.",
+  "no dose for this meal": "The card has no dose for this meal.",
+  "no reading": "There is no reading to go by.",
+  "reading is low": "The reading is low. A low comes first.",
+  "reading is HI": "The meter shows HI. That is no number.",
+  "reading is LO": "The meter shows LO. A low comes first.",
+  "other unit": "The card and the meter use different units.",
+  "hole between bands": "The card has no row for this reading.",
+  "in two bands": "Two rows of the card claim this reading.",
+  "below the bands": "The card has no row this low.",
+  "above the bands": "The card has no row this high.",
+  "no food-only row": "The card does not say the dose for food only.",
+  "not valid yet": "The card is not valid yet.",
+  "no longer valid": "The card is no longer valid.",
+  "day not known": "The tablet does not know the day.",
+  "carbohydrate not known": "The carbohydrate is not known.",
+  "after a low: ask": "After a low, the card says to ask.",
+  "after exercise: ask": "After hard exercise, the card says to ask.",
+  "off the pen's step": "The card's dose does not fit your pen.",
+  "above the largest dose": "That is above the card's largest dose.",
+  "blank field": "The clinic left a field of the card blank.",
+};
+
+const BLANK: Readonly<Record<string, string>> = {
+  largestDose: "The card does not say the largest dose.",
+  spacingMinutes: "The card does not say the time between corrections.",
+  windowMinutes: "The card does not say how long a dose counts.",
+  onBoard: "The card does not say how earlier insulin counts.",
+  afterExercise: "The card does not say what follows hard exercise.",
+  afterLow: "The card does not say what follows a low.",
+};
+
+/** Why there is no dose, in one sentence. */
+export function whySilent(silent: { why: string; detail: string | null }): string {
+  if (silent.why === "blank field" && silent.detail) {
+    const field = String((JSON.parse(silent.detail) as { field?: string }).field ?? "");
+    return BLANK[field] ?? "The clinic left a field of the card blank.";
+  }
+  return SILENT[silent.why] ?? "The card does not say what to do here.";
+}

@@ -1,0 +1,110 @@
+// Words of the screens themselves: the five constant things, the kitchen screen, help.
+import type { NumberSlot } from "#events/told.ts";
+import type { Step } from "#walk/state.ts";
+
+export const FIXED = {
+  help: "Help",
+  again: "Again",
+  quiet: "Quiet",
+  goOn: "Go on",
+  back: "Back",
+  wrong: "Something is wrong",
+  more: "More",
+  before: "Before",
+  constant: "Always here",
+  pressNumber: "Press the number",
+  ok: "OK",
+  delete: "Delete",
+  numberIs: "The number so far",
+  stopHere: "Stop here",
+  whatIsWrong: "What is wrong?",
+  nothingWrong: "Nothing. Go back",
+  call: "Call",
+  bigger: "Bigger letters",
+  dark: "Dark screen",
+  light: "Light screen",
+  louder: "Louder",
+  softer: "Softer",
+  slower: "Slower",
+  faster: "Faster",
+  close: "Close help",
+  who: "Who is it?",
+  whichMeal: "Which meal?",
+  meal: "Start a meal",
+  didI: "Did I take it?",
+  low: "I feel low",
+  dayBook: "Day book",
+  drawer: "Drawer",
+  later: "I took it away from home",
+  answerMeal: "Tell about the meal",
+  listening: "I am listening.",
+  noEars: "Press the buttons. I cannot hear you here.",
+  noVoice: "I have no voice here. Read, and listen for tones.",
+  saved: "Saved.",
+  update: "A new version is ready",
+  left: "left",
+  page: (page: number, pages: number) => `Page ${page} of ${pages}`,
+} as const;
+
+/** The button that opens the pad for a slot, where the screen offers other answers too. */
+export const PAD_BUTTON: Readonly<Record<NumberSlot, string>> = {
+  reading: "Press the number",
+  grams: "Grams",
+  servings: "Servings of 15 grams",
+  "own number": "Press the number",
+  "telephoned number": "A number by telephone",
+  dial: "Press the number",
+  "left in window": "A number is left",
+  recheck: "New reading",
+  "recheck after low": "New reading",
+};
+
+export const PAD_TITLE: Readonly<Record<NumberSlot, string>> = {
+  reading: "What does the meter show?",
+  grams: "How many grams?",
+  servings: "How many servings of 15 grams?",
+  "own number": "How many units on your card?",
+  "telephoned number": "How many units were you told?",
+  dial: "What does the dial show?",
+  "left in window": "What number is left?",
+  recheck: "What does the meter show?",
+  "recheck after low": "What does the meter show?",
+};
+
+/** Help for each step: three short lines at most. */
+export const HELP: Readonly<Record<Step, readonly string[]>> = {
+  taken: ["I look for a dose that was taken already.", "If you are not sure, do not inject."],
+  wash: ["Clean hands give a true reading.", "Food on the skin can double it."],
+  reading: ["Look at your meter.", "Say the number, or press it.", "If the meter shows HI or LO, press that."],
+  plate: ["Tell what you will eat now.", "Sugar that treated a low does not count."],
+  card: ["This comes from your signed card.", "I never make a dose of my own."],
+  "eat first": ["Your card says: insulin after eating."],
+  pen: ["Feel the mark on your pen.", "A new needle each time."],
+  dial: ["Turn the dial to the number.", "I stay silent so that you can count."],
+  place: ["Use your fingers to find the spot.", "If the skin is not well, choose another place."],
+  skin: ["Wet skin can sting.", "Keep the needle up, with its cap on."],
+  inject: ["Straight in. Press. Hold for the count.", "If anything is odd, press Something is wrong."],
+  "put away": ["Used needles go into the sharps box."],
+  eat: ["Insulin is in. Food must follow.", "If you cannot eat, say so at once."],
+  done: ["This walk is written in the day book."],
+  low: ["Sugar first. Insulin later.", "The number decides, not the feeling."],
+  mishap: ["Do what your card says.", "If in doubt, call."],
+  "needle question": ["If you do not know, say so.", "Until you say no, the dose counts as taken."],
+};
+
+/** The usual cautions; they stand on the first screen of a new household and in the README. */
+export const CAUTIONS: readonly string[] = [
+  "Tablebell is not a medical device.",
+  "It checks against your clinician's card. It never makes a dose.",
+  "Follow your care team. Their word comes first.",
+  "If number and feeling disagree, measure again.",
+  "If you are unsure, do not inject. Call.",
+  "It cannot see the pen, hear through walls or fetch help.",
+];
+
+/** What the tool is not for, one sentence each. */
+export const NOT_FOR: readonly string[] = [
+  "It is not for children.",
+  "It is not for insulin pumps.",
+  "It is not for insulin drawn by syringe from vials.",
+];

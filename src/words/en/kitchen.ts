@@ -1,0 +1,65 @@
+// The kitchen screen in words, and the answer to "Did I take it?".
+import type { Stamp } from "#events/stamp.ts";
+import { elapsed } from "#rules/time/elapsed.ts";
+import { bellNow } from "#walk/bell.ts";
+import { GUARDS } from "#walk/guards.ts";
+import { mealQuestionDue } from "#walk/offers.ts";
+import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
+import { ago, unitsOf } from "./amounts.ts";
+import { timeOfDay, whichDay } from "./when.ts";
+
+/** One truthful sentence or two, at any hour; what is not known is said as not known. */
+export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): string[] {
+  const name = me.person.name;
+  const [dose] = me.doses;
+  const gap = GUARDS.windowOf(house, me, now).is === "not known" ? ["The tablet was not here all the time. It may not know all."] : [];
+  if (me.walk?.injectOpened && !me.walk.injected) return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken."];
+  if (!dose) return [`${name}, no mealtime insulin is in the book for the last days.`, ...gap];
+  const much = dose.units === null ? "Mealtime insulin, the amount not known," : `${unitsOf(dose.units)} of mealtime insulin`;
+  if (dose.agoMinutes === null) return [`${name}, ${much} went in.`, "When is not known."];
+  const ms = elapsed(dose.at, now, house.doubt === null);
+  const at = { wall: dose.at.wall - dose.agoMinutes * 60_000, offset: dose.at.offset };
+  const since = ms === null ? "" : `, ${ago(Math.floor(ms / 60_000) + dose.agoMinutes)} ago`;
+  const sure = dose.certain ? [] : ["It is not certain that all of it went in."];
+  return [`${name}, ${much} went in ${whichDay(at, now)} at ${timeOfDay(at)}${since}.`, ...sure, ...gap];
+}
+
+const STEP_NAMES: Readonly<Record<string, string>> = {
+  taken: "the first question", wash: "washing", reading: "the reading", plate: "the plate", card: "the dose", "eat first": "the meal", pen: "the pen",
+  dial: "the dial", place: "the place", skin: "the skin", inject: "the needle", "put away": "putting away", eat: "eating", done: "the end", low: "the low",
+  mishap: "what went wrong", "needle question": "the needle",
+};
+
+/** An unfinished walk: where it stopped and how long ago. */
+export function unfinished(house: HouseState, me: PersonState, now: Stamp): string | null {
+  if (!me.walk) return null;
+  const ms = elapsed(me.walk.touchedAt, now, house.doubt === null);
+  const since = ms === null ? "some time ago" : `${ago(Math.floor(ms / 60_000))} ago`;
+  return `${me.person.name} stopped at ${STEP_NAMES[stepOf(me.walk)] ?? "a step"}, ${since}.`;
+}
+
+/** What calls on the kitchen screen, the most urgent first. */
+export function dueNow(house: HouseState, now: Stamp): string[] {
+  const sure = house.doubt === null;
+  return Object.values(house.people).flatMap((me) => {
+    const lines: string[] = [];
+    if (me.bell) {
+      const bell = bellNow(me.bell, now, sure);
+      if (bell.level === "loud") lines.push(`${me.person.name}, eat now. Insulin is working.`);
+      else if (bell.level !== "quiet") lines.push(`${me.person.name}, it is time to eat.`);
+    }
+    const open = unfinished(house, me, now);
+    if (open) lines.push(open);
+    if (mealQuestionDue(me, now, sure)) lines.push(`${me.person.name}, how much of the meal did you eat?`);
+    return lines;
+  });
+}
+
+/** After less than a whole meal. Blank on the card: a reading in an hour, sugar in reach, whom to call (common practice, no source). */
+export function afterMealAnswer(me: PersonState, ate: "all" | "half" | "hardly any" | "not kept down"): string[] {
+  if (ate === "all") return ["Saved. You ate all of it."];
+  const own = me.card?.card.advice.halfEaten;
+  if (own) return ["Saved.", `Your card says: ${own}`];
+  const clinic = me.card ? `Call ${me.card.card.clinic.name}: ${me.card.card.clinic.phone}.` : "Call your clinic.";
+  return ["Saved.", "Keep quick sugar within reach.", "Measure again in one hour.", clinic];
+}

@@ -1,0 +1,157 @@
+// The name of every answer: what its button shows, and the phrases the ear takes for it. Phrases are whole, distinct and rich in vowels.
+import type { Intent } from "#events/intent.ts";
+import { type Label, label } from "#words/say.ts";
+import { nameOf } from "#rules/food/foods.ts";
+import { sugarFoods } from "#rules/food/sugar.ts";
+import type { HouseState } from "#walk/state.ts";
+import { frontPerson } from "#walk/offers.ts";
+import { gramsOf } from "./amounts.ts";
+
+const YES = ["yes", "yes it is", "that is right", "correct"] as const;
+const NO = ["no", "no it is not", "that is wrong"] as const;
+
+const MEALS = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" } as const;
+
+const MISHAPS: Readonly<Record<Extract<Intent, { do: "report" }>["mishap"], Label>> = {
+  "too much": label("Too much insulin", "too much"),
+  "too little": label("Too little insulin", "too little"),
+  "wrong insulin": label("Wrong insulin"),
+  "nothing came out": label("Nothing came out"),
+  "number left in the window": label("A number is left", "not zero"),
+  "not sure": label("Not sure it went in", "i am not sure it went in"),
+  "it hurt or bled": label("It hurt or bled", "it hurts", "it is bleeding"),
+  "button too stiff": label("The button is stiff", "the button is too stiff"),
+  "cannot eat": label("I cannot eat"),
+  "feeling ill": label("I feel ill", "i am ill"),
+  "something else": label("Something else"),
+};
+
+/** House and intent to the label. Numbers in labels repeat the value: "Yes, 180". */
+export function labelOf(intent: Intent, house: HouseState): Label {
+  const me = frontPerson(house);
+  const draft = me?.walk?.draft;
+  switch (intent.do) {
+    case "open meal":
+      return label(MEALS[intent.meal]);
+    case "open low":
+      return label("I feel low", "i feel strange", "low sugar");
+    case "turn to":
+      return label(`Carry on: ${house.people[intent.person]?.person.name ?? ""}`, "carry on");
+    case "set aside":
+      return label("Put this aside");
+    case "answer meal":
+      return { all: label("All of it", "all", "i ate it all"), half: label("Half"), "hardly any": label("Hardly any"), "not kept down": label("Not kept down", "i was sick") }[intent.ate];
+    case "tell a dose later":
+      return label("I took it away from home");
+    case "leave":
+      return label("Stop here", "leave this");
+    case "back":
+      return label("Back", "go back");
+    case "report":
+      return MISHAPS[intent.mishap];
+    case "agree clock":
+      return label("Yes", ...YES);
+    case "doubt clock":
+      return label("No", ...NO);
+    case "pass time":
+      return label("Wait");
+    case "give number":
+      return label("Give a number");
+    case "agree number":
+      return intent.source === "sensor" ? label("Yes, from a sensor", "yes from the sensor") : label(`Yes, ${draft?.text ?? ""}`, ...YES);
+    case "change number":
+      return me?.walk?.reading?.word === "HI" && !draft ? label("Test again") : label("No, change it", ...NO, "change it");
+    case "choose unit":
+      return intent.unit === "mg/dL" ? label("mg/dL", "milligrams") : label("mmol/L", "millimoles");
+    case "read word":
+      return intent.word === "HI" ? label("It shows HI", "it says high") : label("It shows LO", "it says low");
+    case "begin wait":
+      return label("Start", "start washing");
+    case "wait is over":
+      return { wash: label("Dry", "they are dry", "ready"), skin: label("Go on", "ready"), hold: label("It is out", "needle is out", "ready"), recheck: label("Go on"), ready: label("Go on") }[me?.walk?.wait?.for ?? "ready"];
+    case "jump wait":
+      return label("It is dry already", "the skin is dry");
+    case "answer taken":
+      return { yes: label("Yes, I took it", "yes", "i took it"), no: label("No, not yet", "no", "not yet"), "do not know": label("I do not know", "i am not sure") }[intent.answer];
+    case "the first was not taken":
+      return label("No. The first was not taken", "the first was not taken");
+    case "already washed":
+      return label("Already washed", "they are clean");
+    case "skip washing":
+      return label("No water here");
+    case "heard high advice":
+      return label("Go on", "i understand");
+    case "exercise":
+      return intent.hard ? label("Yes, hard exercise", "yes") : label("No", "no", "no exercise");
+    case "add food":
+      return label(intent.food);
+    case "remove food":
+      return label(`Take off: ${me?.walk?.lines[intent.index]?.name ?? ""}`);
+    case "plate is complete":
+      return label("That is all", "plate is complete");
+    case "usual meal":
+      return label(`Usual: ${me?.person.usualMeals[intent.index]?.name ?? ""}`, `usual ${me?.person.usualMeals[intent.index]?.name ?? ""}`);
+    case "meal is ready":
+      return label("Yes, it is ready", "yes", "it is ready");
+    case "meal is not ready":
+      return label("No, not yet", "no", "not yet");
+    case "heard dose":
+      return label("Go on", "i understand", "next");
+    case "meal eaten first":
+      return label("Eaten", "i have eaten");
+    case "name helper":
+      return label(intent.name.charAt(0).toUpperCase() + intent.name.slice(1));
+    case "pick pen": {
+      const pen = Object.values(house.people).flatMap((p) => p.pens).find((p) => p.pen.id === intent.pen)?.pen;
+      const mark = pen?.mark ?? "";
+      return label(mark.charAt(0).toUpperCase() + mark.slice(1));
+    }
+    case "insulin looks":
+      return {
+        "as it should be": label("Yes, it looks right", "yes", "it looks right"),
+        clumped: label("It has clumps", "it is clumped"),
+        frozen: label("It was frozen", "it is frozen"),
+        overheated: label("It was too hot", "it is too hot"),
+      }[intent.look];
+    case "insulin mixed":
+      return label("It is milky", "it is mixed");
+    case "needle fitted":
+      return label("Both caps off", "ready", "done");
+    case "primed":
+      return intent.stream ? label("Yes, a stream", "yes", "yes a stream") : label("No stream", "no", "nothing came");
+    case "take spot":
+      return label("Use this place", "yes", "use it");
+    case "not this spot":
+      return { sore: label("It is sore", "sore"), lump: label("A lump is there", "lump"), "scar or mole": label("A scar or mole", "scar", "mole"), "cannot reach": label("I cannot reach", "cannot reach"), other: label("Another place", "no") }[intent.reason];
+    case "skin cleaned":
+      return intent.how === "wiped" ? label("Wiped", "i wiped it") : label("No wipe. Skin is clean", "no wipe", "the skin is clean");
+    case "button is down":
+      return label("It is down", "down", "the button is down");
+    case "needle came out early":
+      return label("It came out early", "it came out");
+    case "window is at zero":
+      return label("Yes, zero", "yes", "it is zero");
+    case "needle went in":
+      return { yes: label("Yes, it went in", "yes", "it went in"), no: label("No, it did not", "no", "it did not"), "not sure": label("I am not sure", "not sure") }[intent.answer];
+    case "heard mishap advice":
+      return label("I understand", "understood");
+    case "put away":
+      return label("Put away", "it is put away", "done");
+    case "eating":
+      return label("I am eating", "yes i am eating");
+    case "cannot eat":
+      return label("I cannot eat");
+    case "finish":
+      return label("Done", "finish", "all done");
+    case "took sugar": {
+      const sugar = sugarFoods().find((s) => s.id === intent.food);
+      const locale = me?.person.language === "en-GB" ? "UK" : "US";
+      const name = sugar ? nameOf(sugar.food, locale) : "sugar";
+      return { shown: `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sugar?.amount ?? gramsOf(intent.grams)}`, said: [name.toLowerCase(), `i took ${name.toLowerCase()}`] };
+    }
+    case "cannot swallow":
+      return label("Cannot swallow", "i cannot swallow");
+    default:
+      return intent satisfies never;
+  }
+}

@@ -1,0 +1,105 @@
+// What the steps say after the needle: put away, eat, done; and when something went wrong.
+import type { MishapKind } from "#events/happened-walk.ts";
+import type { Ctx } from "#walk/context.ts";
+import { bellNow } from "#walk/bell.ts";
+import { lowStage } from "#walk/steps/low.ts";
+import { careNumber } from "#walk/steps/care-ms.ts";
+import type { Say } from "#words/say.ts";
+import { gramsOf, minutesOf, unitsOf } from "../amounts.ts";
+import { placeName } from "../places.ts";
+import { sayDraft } from "./draft.ts";
+
+const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");
+const emergencyOf = (c: Ctx): string => c.house.household?.emergencyNumber ?? "the emergency number";
+
+export const sayPutAway = (): Say => ({
+  title: "Put away",
+  lines: ["Take the needle off. Put it in the sharps box.", "Put the pen in its place."],
+  short: ["Needle into the sharps box."],
+});
+
+export function sayEat(c: Ctx): Say {
+  const bell = c.me.bell;
+  if (!bell) return { title: "Time to eat", lines: ["Eat your meal now."] };
+  const now = bellNow(bell, c.now, c.sure);
+  if (now.level === "quiet") {
+    const minutes = Math.max(1, Math.ceil(now.untilCallMs / 60_000));
+    return { title: "Soon you eat", lines: [`Saved. Eat in ${minutesOf(minutes)}. I will call you.`] };
+  }
+  if (now.level === "loud") {
+    return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, "If you cannot eat, say so."] };
+  }
+  return { title: "Time to eat", lines: [`${c.me.person.name}, it is time to eat.`, "Tell me when you take the first bite."], short: ["Time to eat."] };
+}
+
+export function sayDone(c: Ctx): Say {
+  if (c.walk.kind === "low") return { title: "Better", lines: ["The low is over.", "Eat something if the next meal is far."] };
+  const injected = c.walk.injected;
+  const units = injected?.units ?? null;
+  const amount = units === null ? "An unknown amount went in" : `${unitsOf(units)} went in`;
+  const where = c.walk.place ? `, ${placeName(c.walk.place)}` : "";
+  const ate = c.walk.eat === "eating" ? " You are eating." : "";
+  const reading = c.walk.reading?.glucose;
+  return {
+    title: "Done",
+    lines: [...(reading ? [`Reading ${reading.value}. `.trim()] : []), `${amount}${where}.${ate}`, `In ${minutesOf(careNumber(c.card, "askEatenMinutes"))} I ask about the meal.`],
+    short: [`${amount}.${ate}`],
+  };
+}
+
+export function sayLow(c: Ctx): Say {
+  const low = c.walk.low;
+  const grams = careNumber(c.card, "treatGrams");
+  switch (lowStage(c)) {
+    case "number":
+      return sayDraft(c);
+    case "treat": {
+      const why = low?.because === "cannot eat" ? ["Insulin is in, and no meal comes."] : low?.because === "feels strange" ? ["Treat it as a low."] : ["Your glucose is low. No insulin now."];
+      return { title: "Take sugar now", lines: [...why, `Take ${gramsOf(grams)} of quick sugar now.`, "What did you take?"] };
+    }
+    case "wait":
+      return { title: "Sit and wait", lines: [`Sit down. Wait ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`, "Then measure again."] };
+    case "recheck":
+      return { title: "Measure again", lines: ["Measure your glucose again.", "Then say or press the number."] };
+    case "call":
+      return {
+        title: "Call for help",
+        lines: ["This low needs help now.", `Call ${emergencyOf(c)}.`, "If you cannot swallow, take nothing by mouth."],
+        big: { value: emergencyOf(c), unit: "" },
+      };
+  }
+}
+
+const ADVICE: Readonly<Record<MishapKind, { said: string; field: keyof NonNullable<Ctx["card"]>["advice"] | null }>> = {
+  "too much": { said: "Too much insulin went in, or it may have.", field: "tooMuch" },
+  "too little": { said: "Less insulin went in than the card says.", field: "partDose" },
+  "wrong insulin": { said: "The wrong insulin went in.", field: "wrongInsulin" },
+  "nothing came out": { said: "Nothing came out of the pen.", field: "partDose" },
+  "number left in the window": { said: "Part of the dose did not go in.", field: "partDose" },
+  "not sure": { said: "Nobody knows if the dose went in.", field: "missed" },
+  "it hurt or bled": { said: "Press on the spot. A drop of blood is common.", field: null },
+  "button too stiff": { said: "The button did not go down.", field: "partDose" },
+  "cannot eat": { said: "The meal does not come.", field: "cannotEat" },
+  "feeling ill": { said: "You feel ill.", field: "ill" },
+  "something else": { said: "Something is wrong.", field: null },
+};
+
+/** Mishaps after which nothing more is injected on doubt. */
+const NO_SECOND: readonly MishapKind[] = ["too much", "too little", "wrong insulin", "nothing came out", "number left in the window", "not sure", "button too stiff"];
+/** Watched in hospital or told by the card: blank means call now (common practice, no source). */
+const CALL_NOW: readonly MishapKind[] = ["too much", "wrong insulin"];
+
+export function sayMishap(c: Ctx): Say {
+  const kind = c.walk.mishap ?? "something else";
+  const { said, field } = ADVICE[kind];
+  const own = field && c.card ? c.card.advice[field] : null;
+  const left = kind === "number left in the window" && c.walk.injected?.left ? [`${unitsOf(c.walk.injected.left)} did not go in.`] : [];
+  const second = NO_SECOND.includes(kind) ? ["Do not inject again."] : [];
+  const advice = own ? [`Your card says: ${own}`] : CALL_NOW.includes(kind) ? [`Call ${emergencyOf(c)} now.`] : [];
+  return { title: "Something is wrong", lines: [said, ...left, ...second, ...advice, `Call ${clinicOf(c)}.`] };
+}
+
+export const sayNeedleQuestion = (): Say => ({
+  title: "Did the needle go in?",
+  lines: ["The tablet stopped while you were injecting.", "Did the needle go in?"],
+});

@@ -1,0 +1,82 @@
+// What the steps say from "taken already?" to the dose.
+import type { Ctx } from "#walk/context.ts";
+import { waitOver } from "#walk/context.ts";
+import { cardStage } from "#walk/steps/card.ts";
+import { careNumber } from "#walk/steps/care-ms.ts";
+import { plateStage } from "#walk/steps/plate.ts";
+import { windowNow } from "#walk/steps/taken.ts";
+import { ago, gramsOf, unitsOf } from "../amounts.ts";
+import { whySilent, whyTold } from "../card.ts";
+import type { Say } from "#words/say.ts";
+import { sayDraft } from "./draft.ts";
+
+export function sayTaken(c: Ctx): Say {
+  const window = windowNow(c);
+  if (window.is === "a dose inside") {
+    const much = window.units === null ? "Mealtime insulin" : unitsOf(window.units);
+    const when = window.minutesAgo === null ? "at a time nobody knows" : `${ago(window.minutesAgo)} ago`;
+    const sure = window.certain ? "" : " It is not certain how much went in.";
+    return { title: "Taken already?", lines: [`${much} went in ${when}.${sure}`, "Do not take a second dose on doubt.", "Is this the same meal?"] };
+  }
+  return { title: "Taken already?", lines: ["The tablet was not here all the time.", "Did you take mealtime insulin in the last hours?"] };
+}
+
+export function sayWash(c: Ctx): Say {
+  if (!c.walk.wait) return { title: "Wash your hands", lines: ["Wash your hands with soap and warm water.", "Press Start when the water runs."], short: ["Wash your hands."] };
+  if (waitOver(c.walk, c.now, c.sure)) return { title: "Dry your hands", lines: ["Dry your hands well."] };
+  return { title: "Wash your hands", lines: [`Wash for ${careNumber(c.card, "washSeconds")} seconds.`], short: [] };
+}
+
+export function sayReading(c: Ctx): Say {
+  if (c.walk.draft) return sayDraft(c);
+  if (c.walk.reading?.word === "HI") {
+    return { title: "The meter shows HI", lines: ["HI means very high. It is not a number.", "Wash your hands. Test again with a new strip.", `If it is HI again, call ${c.card?.clinic.name ?? "your clinic"}.`] };
+  }
+  const title = "Your glucose";
+  const old = c.walk.told === null && c.walk.plate?.ready ? ["The reading is too old now."] : [];
+  return { title, lines: [...old, "Measure your glucose.", "Then say or press the number."], short: [...old, "Say or press your glucose."] };
+}
+
+export function sayPlate(c: Ctx): Say {
+  switch (plateStage(c)) {
+    case "high advice":
+      return { title: "The reading is high", lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? ""] };
+    case "exercise":
+      return { title: "Hard exercise?", lines: ["Did you work or exercise hard today?"], short: ["Hard exercise today?"] };
+    case "number":
+      return sayDraft(c);
+    case "count":
+      return { title: "What is on your plate?", lines: ["Tell what you will eat.", "Choose foods, or give the grams."], short: ["What will you eat?"] };
+    case "ready":
+      return {
+        title: "Is the meal ready?",
+        lines: [...(c.walk.plate?.grams ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []), "Is the meal ready to eat?"],
+      };
+  }
+}
+
+export function sayCard(c: Ctx): Say {
+  const clinic = c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.";
+  switch (cardStage(c)) {
+    case "number":
+      return sayDraft(c);
+    case "say first":
+      return { title: "Your own number first", lines: ["Look at your paper card.", "How many units does it say?"] };
+    case "silent":
+      return {
+        title: "No dose is told",
+        lines: [c.walk.silent ? whySilent(c.walk.silent) : "", "Do not inject mealtime insulin now.", clinic],
+      };
+    case "told": {
+      const told = c.walk.told;
+      if (!told) return { title: "The card", lines: [] };
+      const own = c.walk.ownNumber;
+      const compare = own ? [own.matches ? "Your number and the card agree." : `You said ${unitsOf(own.units)}. The card says another number.`] : [];
+      const lead = told.by === "card" ? `Your card says ${unitsOf(told.units)}.` : `The number is ${unitsOf(told.units)}.`;
+      const zero = told.units === 0 ? ["No insulin is needed for this meal."] : [];
+      return { title: "Your dose", lines: [...compare, lead, ...whyTold(told), ...zero], short: [...compare, lead, ...zero], big: { value: String(told.units), unit: told.units === 1 ? "unit" : "units" } };
+    }
+  }
+}
+
+export const sayEatFirst = (): Say => ({ title: "Eat first", lines: ["Eat your meal now. Insulin comes after.", "Press Eaten when you are done."] });

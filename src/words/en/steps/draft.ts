@@ -1,0 +1,47 @@
+// A number on its way is read back whole, then digit by digit (ISMP: 15 heard as 50).
+import type { NumberSlot } from "#events/told.ts";
+import type { Ctx } from "#walk/context.ts";
+import { draftStage } from "#walk/steps/number.ts";
+import type { Say } from "#words/say.ts";
+import { digits, unitSaid } from "../amounts.ts";
+
+const isGlucose = (slot: NumberSlot): boolean => slot === "reading" || slot === "recheck" || slot === "recheck after low";
+
+export function unitOf(c: Ctx, slot: NumberSlot, text: string): string {
+  if (isGlucose(slot)) return c.me.person.glucoseUnit;
+  if (slot === "grams") return text === "1" ? "gram" : "grams";
+  if (slot === "servings") return text === "1" ? "serving" : "servings";
+  return text === "1" ? "unit" : "units";
+}
+
+const unitInWords = (c: Ctx, slot: NumberSlot, text: string): string => (isGlucose(slot) ? unitSaid[c.me.person.glucoseUnit] : unitOf(c, slot, text));
+
+const AGAIN: Partial<Record<NumberSlot, string>> = {
+  dial: "Turn back to zero and dial again. Then give the number again.",
+  grams: "That is much for one meal. Give the number again.",
+  servings: "That is much for one meal. Give the number again.",
+  "telephoned number": "Ask the caller again. Give the number a second time.",
+};
+
+export function sayDraft(c: Ctx): Say {
+  const draft = c.walk.draft;
+  if (!draft) return { title: "A number", lines: [] };
+  const { slot } = draft;
+  switch (draftStage(c)) {
+    case "give":
+      return { title: "A number", lines: [] };
+    case "digits again": {
+      if (slot === "dial" && c.me.person.dialBy !== "counts twice") return { title: "Look again", lines: ["Look at the dial again.", "Say its digits one by one."] };
+      return { title: "Once more", lines: [AGAIN[slot] ?? "That is unusual for you. Look again and give the digits."] };
+    }
+    case "which unit":
+      return { title: "Which unit?", lines: [`${draft.text} fits two units. Look at your meter.`, "Which unit does it show?"], big: { value: draft.text, unit: "" } };
+    case "read back":
+      return {
+        title: "Is this right?",
+        lines: [`I have ${draft.text} ${unitInWords(c, slot, draft.text)}.`, digits(draft.text), "Is that right?"],
+        short: [`${draft.text} ${unitInWords(c, slot, draft.text)}. ${digits(draft.text)}`, "Right?"],
+        big: { value: draft.text, unit: unitOf(c, slot, draft.text) },
+      };
+  }
+}

@@ -1,0 +1,82 @@
+// What the steps say from the pen to the needle.
+import type { Ctx } from "#walk/context.ts";
+import { waitOver } from "#walk/context.ts";
+import { directions } from "#rules/body/directions.ts";
+import { careNumber } from "#walk/steps/care-ms.ts";
+import { injectStage } from "#walk/steps/inject.ts";
+import { penInHand, penStage } from "#walk/steps/pen.ts";
+import type { Say } from "#words/say.ts";
+import { placeName, sayPlace } from "../places.ts";
+import { unitsOf } from "../amounts.ts";
+import { sayDraft } from "./draft.ts";
+
+export function sayPen(c: Ctx): Say {
+  const name = c.card?.insulin.name ?? "mealtime insulin";
+  switch (penStage(c)) {
+    case "helper":
+      return { title: "A helper", lines: ["You do this part with a helper.", "Who is with you?"] };
+    case "pick":
+      return { title: "Your pen", lines: [`Take your pen with ${name}.`, "Feel its mark. Which pen do you hold?"], short: ["Take your pen. Which mark?"] };
+    case "look":
+      return penInHand(c)?.pen.cloudy
+        ? { title: "Look at the insulin", lines: ["Look at the insulin. Is it free of clumps?"] }
+        : { title: "Look at the insulin", lines: ["Is the insulin clear, with nothing in it?"], short: ["Is the insulin clear?"] };
+    case "mix":
+      // Roll 10 times, tip 10 times, look: a nursing article named in the facts of the trade.
+      return { title: "Mix the insulin", lines: ["Roll the pen ten times. Tip it ten times.", "It is ready when it is evenly milky."] };
+    case "needle":
+      return { title: "New needle", lines: ["Put on a new needle. Take both caps off."], short: ["New needle. Both caps off."] };
+    case "prime":
+      return {
+        title: "Test the pen",
+        lines: [`Dial ${unitsOf(careNumber(c.card, "primeUnits"))}. Press into the air.`, "Did a stream come, and is it at zero?"],
+        short: ["Test the pen.", "Did a stream come?"],
+      };
+  }
+}
+
+export function sayDial(c: Ctx): Say {
+  if (c.walk.draft) return sayDraft(c);
+  const told = c.walk.told?.units ?? 0;
+  return {
+    title: `Dial ${unitsOf(told)}`,
+    lines: [`Dial ${unitsOf(told)}. I stay quiet.`, "Then tell me the number on the dial."],
+    short: [`Dial ${unitsOf(told)}. Then tell me.`],
+    big: { value: String(told), unit: told === 1 ? "unit" : "units" },
+  };
+}
+
+export function sayPlaceStep(c: Ctx): Say {
+  const offered = c.walk.offered;
+  if (!offered) {
+    return { title: "No place is free", lines: ["Every place still rests.", `Ask ${c.card?.clinic.name ?? "your clinic"} where to inject.`] };
+  }
+  const rest = offered.fullRest ? [] : [`It has rested ${offered.restDays} days, less than planned.`];
+  return { title: placeName(offered.spot), lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin there smooth and well?"] };
+}
+
+export function saySkin(c: Ctx): Say {
+  if (!c.walk.cleaned) return { title: "Clean the spot", lines: ["Clean the spot, if you use a wipe."] };
+  if (waitOver(c.walk, c.now, c.sure)) return { title: "The skin is dry", lines: ["The skin is dry."] };
+  return { title: "Let it dry", lines: [`Let it dry for ${careNumber(c.card, "dryingSeconds")} seconds. Needle up, capped.`], short: ["Let it dry."] };
+}
+
+export function sayInject(c: Ctx): Say {
+  switch (injectStage(c)) {
+    case "number":
+      return sayDraft(c);
+    case "press":
+      return {
+        title: "Inject now",
+        lines: ["Put the needle straight in.", "Press the button down and keep it down.", "Tell me when it is down."],
+        short: ["Straight in. Press, and hold it down.", "Tell me when it is down."],
+        big: { value: String(c.walk.dial?.units ?? ""), unit: c.walk.dial?.units === 1 ? "unit" : "units" },
+      };
+    case "hold":
+      return { title: "Hold it in", lines: ["Hold still. I count."] };
+    case "held":
+      return { title: "Take it out", lines: ["Take the needle out now."] };
+    case "window":
+      return { title: "Look at the window", lines: ["Look at the window of the pen.", "Is it back at zero?"], short: ["Is the window at zero?"] };
+  }
+}
