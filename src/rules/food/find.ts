@@ -1,9 +1,13 @@
 // From a word, said or typed, to the food it means: one, several to choose from, a word to ask about, or none.
 import { ASK_WORDS } from "./ask-words.ts";
-import { type Food, FOODS, foodById, type Locale, nameOf } from "./foods.ts";
 import { fold, stem } from "./fold.ts";
+import { FOODS, type Food, foodById, type Locale, nameOf } from "./foods.ts";
 
-export type Found = { kind: "one"; food: Food } | { kind: "several"; foods: Food[] } | { kind: "ask"; word: string; choices: Food[] } | { kind: "none" };
+export type Found =
+  | { kind: "one"; food: Food }
+  | { kind: "several"; foods: Food[] }
+  | { kind: "ask"; word: string; choices: Food[] }
+  | { kind: "none" };
 
 const wordsOf = (text: string): string[] => fold(text).split(" ");
 /** What two ways of writing the same food share: "Potatoes" and "potato". */
@@ -17,7 +21,12 @@ interface Form {
 }
 
 const FORMS: readonly Form[] = FOODS.flatMap((food) =>
-  [...new Set([food.us, food.uk, ...food.aliases])].map((text) => ({ food, key: keyOf(text), words: wordsOf(text), stems: wordsOf(text).map(stem) })),
+  [...new Set([food.us, food.uk, ...food.aliases])].map((text) => ({
+    food,
+    key: keyOf(text),
+    words: wordsOf(text),
+    stems: wordsOf(text).map(stem),
+  })),
 );
 
 const distinct = (foods: Food[]): Food[] => [...new Set(foods)];
@@ -25,13 +34,15 @@ const distinct = (foods: Food[]): Food[] => [...new Set(foods)];
 const toAsk = (key: string, locale: Locale): Found | null => {
   for (const { words, choices, only } of ASK_WORDS) {
     const word = words.find((said) => keyOf(said) === key);
-    if (word !== undefined && (only === undefined || only === locale)) return { kind: "ask", word, choices: choices.flatMap((id) => foodById(id) ?? []) };
+    if (word !== undefined && (only === undefined || only === locale))
+      return { kind: "ask", word, choices: choices.flatMap((id) => foodById(id) ?? []) };
   }
   return null;
 };
 
 /** Foods with one spoken form that holds every word of the key, as whole words. */
-const holding = (stems: string[]): Food[] => distinct(FORMS.filter((form) => stems.every((word) => form.stems.includes(word))).map((form) => form.food));
+const holding = (stems: string[]): Food[] =>
+  distinct(FORMS.filter((form) => stems.every((word) => form.stems.includes(word))).map((form) => form.food));
 
 /**
  * Foods with one spoken form in which every word is begun. Only beginnings of words count: "ice" does not find rice.
@@ -39,7 +50,8 @@ const holding = (stems: string[]): Food[] => distinct(FORMS.filter((form) => ste
  */
 const begunBy = (said: string, locale: Locale): Food[] => {
   const wanted = said.split(" ").map((word) => ({ word, stem: stem(word) }));
-  const begins = (form: Form) => wanted.every(({ word, stem }) => form.words.some((own) => own.startsWith(word)) || form.stems.includes(stem));
+  const begins = (form: Form) =>
+    wanted.every(({ word, stem }) => form.words.some((own) => own.startsWith(word)) || form.stems.includes(stem));
   const found = distinct(FORMS.filter(begins).map((form) => form.food));
   const first = found.filter((food) => fold(nameOf(food, locale)).startsWith(said));
   return distinct([...first, ...found]);

@@ -84,8 +84,21 @@ const optional = (text: string, line: string): number | null => (text === "" ? n
 
 /** Reads one line of the table. A line that cannot be read is a defect, so it throws. */
 export const readFood = (line: string): Food => {
-  const [id = "", group = "", us = "", uk = "", portion = "", weight = "", total = "", available = "", totalPer100 = "", fibrePer100 = "", source = "", aliases = "", extra = ""] =
-    line.split("|");
+  const [
+    id = "",
+    group = "",
+    us = "",
+    uk = "",
+    portion = "",
+    weight = "",
+    total = "",
+    available = "",
+    totalPer100 = "",
+    fibrePer100 = "",
+    source = "",
+    aliases = "",
+    extra = "",
+  ] = line.split("|");
   if (id === "" || us === "" || portion === "" || !isGroup(group)) throw new Error(`bad food line: ${line}`);
   const { weightFromMemory, carbohydrateFromMemory } = sourceOf(source);
   const [, otherTotal = "", letters = ""] = /^([\d.]*)(.*)$/.exec(extra) ?? [];

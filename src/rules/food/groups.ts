@@ -1,6 +1,7 @@
 // Where in the kitchen a food is looked for. Plain names of the groups: words/en/plate.ts.
-import { FOOD_GROUPS, FOODS, type Food, type FoodGroup, type Locale, nameOf } from "./foods.ts";
+
 import { fold } from "./fold.ts";
+import { FOOD_GROUPS, FOODS, type Food, type FoodGroup, type Locale, nameOf } from "./foods.ts";
 
 /** Foods that are also looked for in a second place: orange juice treats a low, and it is a drink. */
 const ALSO: Partial<Record<FoodGroup, readonly string[]>> = {
@@ -54,4 +55,5 @@ export const byFirstLetter = (letter: string, locale: Locale): Food[] => {
 };
 
 /** The letters that find something, in order. */
-export const firstLetters = (locale: Locale): string[] => [...new Set(FOODS.flatMap((food) => lettersOf(food, locale)))].filter((letter) => /[a-z]/.test(letter)).toSorted();
+export const firstLetters = (locale: Locale): string[] =>
+  [...new Set(FOODS.flatMap((food) => lettersOf(food, locale)))].filter((letter) => /[a-z]/.test(letter)).toSorted();

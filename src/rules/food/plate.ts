@@ -29,4 +29,5 @@ export const lineFor = (food: Food, portions: number, counting: Counting, locale
  * The sum of the lines, to one decimal. Each line is first taken to its tenth (half a tenth up; lines made by lineFor already are),
  * then whole tenths are added, so the total is exactly the sum of what is shown and no binary fraction creeps in. Nothing else is rounded.
  */
-export const plateTotal = (lines: readonly PlateLine[]): Grams => grams(lines.reduce((tenths, line) => tenths + Math.round(line.grams * 10), 0) / 10);
+export const plateTotal = (lines: readonly PlateLine[]): Grams =>
+  grams(lines.reduce((tenths, line) => tenths + Math.round(line.grams * 10), 0) / 10);

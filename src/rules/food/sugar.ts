@@ -1,6 +1,6 @@
 // What treats a low: about 15 g of quick sugar.
 import type { Grams } from "#events/quantity.ts";
-import { type Food, FOODS } from "./foods.ts";
+import { FOODS, type Food } from "./foods.ts";
 
 /** Clinics teach 15 g, then a wait of 15 minutes (ADA "15-15 rule"); UK teaching says 15 to 20 g. */
 const TREATMENT_GRAMS = 15;

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ASK_WORDS } from "#rules/food/ask-words.ts";
-import { findFoods, type Found } from "#rules/food/find.ts";
+import { type Found, findFoods } from "#rules/food/find.ts";
 import { fold, stem } from "#rules/food/fold.ts";
-import { type Food, FOODS, foodById, type Locale, nameOf } from "#rules/food/foods.ts";
+import { FOODS, type Food, foodById, type Locale, nameOf } from "#rules/food/foods.ts";
 
 const LOCALES: readonly Locale[] = ["US", "UK"];
 
@@ -62,7 +62,10 @@ describe.each(LOCALES)("finding foods in the %s", (locale) => {
     const noisy = fc.constantFrom(...FOODS).chain((food) => fc.constantFrom(...formsOf(food)));
     fc.assert(
       fc.property(noisy, fc.array(fc.boolean(), { minLength: 1, maxLength: 8 }), (form, caps) => {
-        const said = [...form].map((letter, i) => (caps[i % caps.length] ? letter.toUpperCase() : letter)).join("").replaceAll(" ", "   ");
+        const said = [...form]
+          .map((letter, i) => (caps[i % caps.length] ? letter.toUpperCase() : letter))
+          .join("")
+          .replaceAll(" ", "   ");
         expect(idsOf(findFoods(`  ${said} `, locale))).toEqual(idsOf(findFoods(form, locale)));
       }),
     );
@@ -77,7 +80,21 @@ describe("words to ask about", () => {
   });
 
   it("hold every word that the trade knows to be ambiguous", () => {
-    for (const word of ["biscuit", "chips", "jelly", "squash", "pudding", "candy", "sweets", "lemonade", "plain lemonade", "baked beans", "porridge", "curry", "muffin"])
+    for (const word of [
+      "biscuit",
+      "chips",
+      "jelly",
+      "squash",
+      "pudding",
+      "candy",
+      "sweets",
+      "lemonade",
+      "plain lemonade",
+      "baked beans",
+      "porridge",
+      "curry",
+      "muffin",
+    ])
       for (const locale of LOCALES) expect(findFoods(word, locale).kind, word).toBe("ask");
   });
 
@@ -95,7 +112,8 @@ describe("what a bare word finds", () => {
   });
 
   it("shows several for rice, milk, juice, cake, burger, sandwich and tea; a bread roll is one", () => {
-    for (const word of ["rice", "milk", "juice", "cake", "burger", "sandwich", "tea"]) expect(findFoods(word, "US").kind, word).toBe("several");
+    for (const word of ["rice", "milk", "juice", "cake", "burger", "sandwich", "tea"])
+      expect(findFoods(word, "US").kind, word).toBe("several");
     expect(findFoods("bread roll", "US")).toMatchObject({ kind: "one", food: { id: "roll-dinner" } });
   });
 
@@ -106,11 +124,14 @@ describe("what a bare word finds", () => {
   });
 
   it("finds nothing for nothing, one letter, an unknown food, or a plate of two foods", () => {
-    for (const text of ["", "  ", "a", "x", "the", "!!", "gravel", "beans on toast"]) expect(findFoods(text, "US"), text).toEqual({ kind: "none" });
+    for (const text of ["", "  ", "a", "x", "the", "!!", "gravel", "beans on toast"])
+      expect(findFoods(text, "US"), text).toEqual({ kind: "none" });
   });
 
   it("knows plurals", () => {
-    expect(["potatoes", "fries", "cookies", "cherries", "peaches", "glasses"].map(stem)).toEqual(["potato", "fry", "cookie", "cherry", "peach", "glass"].map(stem));
+    expect(["potatoes", "fries", "cookies", "cherries", "peaches", "glasses"].map(stem)).toEqual(
+      ["potato", "fry", "cookie", "cherry", "peach", "glass"].map(stem),
+    );
     expect(stem("peas")).not.toBe(stem("pear"));
   });
 });

@@ -9,12 +9,16 @@ const why = (text: string, usual: number | null = null) => {
 
 describe("grams for a meal", () => {
   it("are taken as typed, with one decimal", () => {
-    expect(["45", "45.5", "45,5", " 45 ", "045", "45 g", "45 grams", "0.5", ".5", "150"].map((text) => why(text))).toEqual([45, 45.5, 45.5, 45, 45, 45, 45, 0.5, 0.5, 150]);
+    expect(["45", "45.5", "45,5", " 45 ", "045", "45 g", "45 grams", "0.5", ".5", "150"].map((text) => why(text))).toEqual([
+      45, 45.5, 45.5, 45, 45, 45, 45, 0.5, 0.5, 150,
+    ]);
   });
 
   it("are refused with the reason", () => {
     expect(["", "  ", "grams"].map((text) => why(text))).toEqual(["empty", "empty", "empty"]);
-    expect(["abc", "-5", "4 5", "1.2.3", "1,200.5", "1e2", "∞", "NaN", "45 units", "."].map((text) => why(text))).toEqual(Array(10).fill("not a number"));
+    expect(["abc", "-5", "4 5", "1.2.3", "1,200.5", "1e2", "∞", "NaN", "45 units", "."].map((text) => why(text))).toEqual(
+      Array(10).fill("not a number"),
+    );
     expect(["0", "0.0", "00"].map((text) => why(text))).toEqual(["zero", "zero", "zero"]);
     expect(["45.25", "1,200"].map((text) => why(text))).toEqual(["too many decimals", "too many decimals"]);
     expect(["400.1", "450", "4500", "99999999999"].map((text) => why(text))).toEqual(Array(4).fill("too many"));
@@ -59,7 +63,15 @@ describe("servings of 15 g", () => {
       const checked = checkServings(text);
       return checked.ok === true ? "taken" : checked.why;
     };
-    expect(["", "x", "0", "3.2", "3.25", "20.5", "45"].map(reason)).toEqual(["empty", "not a number", "zero", "too many decimals", "too many decimals", "too many", "too many"]);
+    expect(["", "x", "0", "3.2", "3.25", "20.5", "45"].map(reason)).toEqual([
+      "empty",
+      "not a number",
+      "zero",
+      "too many decimals",
+      "too many decimals",
+      "too many",
+      "too many",
+    ]);
   });
 
   it("are asked about above 150 g, or three times the usual grams", () => {

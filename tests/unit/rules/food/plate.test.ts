@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { plateLine } from "#events/plate.ts";
 import { grams } from "#events/quantity.ts";
-import { type Food, FOODS, foodById } from "#rules/food/foods.ts";
+import { FOODS, type Food, foodById } from "#rules/food/foods.ts";
 import { lineFor, plateTotal } from "#rules/food/plate.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 
@@ -20,7 +20,10 @@ describe("a line of the plate", () => {
   });
 
   it("refuses to guess available carbohydrate where fibre is not known, and counts total all the same", () => {
-    expect(lineFor(food("cornbread"), 1, "available", "US")).toEqual({ refused: "available carbohydrate not known", food: food("cornbread") });
+    expect(lineFor(food("cornbread"), 1, "available", "US")).toEqual({
+      refused: "available carbohydrate not known",
+      food: food("cornbread"),
+    });
     expect(gramsOf(lineFor(food("cornbread"), 1, "total", "US"))).toBe(28.3);
     for (const one of FOODS.filter((f) => f.fibrePer100 === null)) expect(lineFor(one, 1, "available", "UK")).toHaveProperty("refused");
   });
@@ -34,7 +37,11 @@ describe("a line of the plate", () => {
   });
 
   it("speaks the person's English", () => {
-    expect(lineFor(food("potato-chips"), 1, "total", "US")).toMatchObject({ food: "potato-chips", name: "potato chips", portion: "one ounce, about twenty-two" });
+    expect(lineFor(food("potato-chips"), 1, "total", "US")).toMatchObject({
+      food: "potato-chips",
+      name: "potato chips",
+      portion: "one ounce, about twenty-two",
+    });
     expect(lineFor(food("potato-chips"), 1, "total", "UK")).toMatchObject({ name: "crisps" });
   });
 

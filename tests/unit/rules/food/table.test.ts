@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Food, FOOD_GROUPS, FOODS, foodById, readFood } from "#rules/food/foods.ts";
+import { FOOD_GROUPS, FOODS, type Food, foodById, readFood } from "#rules/food/foods.ts";
 import { FOOD_CREDITS, sourceOf } from "#rules/food/sources.ts";
 import { TABLE } from "#rules/food/table.ts";
 
@@ -16,8 +16,10 @@ const faultsOf = (food: Food): string[] => {
   const at = `${food.id} (${name} ${number})`;
   const off = (a: number, b: number) => Math.abs(a - b) > slackOf(food);
   if (off(food.total, (food.totalPer100 * food.weight) / 100)) faults.push(`${at}: total is not per-100 g x weight`);
-  if ((food.available === null) !== (food.fibrePer100 === null)) faults.push(`${at}: available is known without fibre, or the other way round`);
-  if (food.available !== null && off(food.available, ((food.totalPer100 - (food.fibrePer100 ?? 0)) * food.weight) / 100)) faults.push(`${at}: available is not total - fibre`);
+  if ((food.available === null) !== (food.fibrePer100 === null))
+    faults.push(`${at}: available is known without fibre, or the other way round`);
+  if (food.available !== null && off(food.available, ((food.totalPer100 - (food.fibrePer100 ?? 0)) * food.weight) / 100))
+    faults.push(`${at}: available is not total - fibre`);
   if (food.available !== null && food.available > food.total) faults.push(`${at}: available is more than total`);
   if ((food.fibrePer100 ?? 0) > food.totalPer100) faults.push(`${at}: more fibre than carbohydrate`);
   if (food.totalPer100 > 100) faults.push(`${at}: more carbohydrate than food`);
@@ -48,12 +50,28 @@ describe("the food table", () => {
 
   it("says which 41 portion weights and which 5 carbohydrate figures are from memory", () => {
     expect(FOODS.filter((food) => food.weightFromMemory)).toHaveLength(41);
-    expect(["crumpet", "noodles-udon", "samosa-vegetable", "chickpeas"].map((id) => foodById(id)?.weightFromMemory)).toEqual([true, true, true, false]);
-    expect(FOODS.filter((food) => food.carbohydrateFromMemory).map((food) => food.id)).toEqual(["idli", "dosa", "glucose-tablets", "glucose-tablets-small", "glucose-gel"]);
+    expect(["crumpet", "noodles-udon", "samosa-vegetable", "chickpeas"].map((id) => foodById(id)?.weightFromMemory)).toEqual([
+      true,
+      true,
+      true,
+      false,
+    ]);
+    expect(FOODS.filter((food) => food.carbohydrateFromMemory).map((food) => food.id)).toEqual([
+      "idli",
+      "dosa",
+      "glucose-tablets",
+      "glucose-tablets-small",
+      "glucose-gel",
+    ]);
   });
 
   it("keeps the four foods whose source reports no fibre blank", () => {
-    expect(FOODS.filter((food) => food.available === null).map((food) => food.id)).toEqual(["cornbread", "pancake", "pie-pumpkin", "dumplings-pork"]);
+    expect(FOODS.filter((food) => food.available === null).map((food) => food.id)).toEqual([
+      "cornbread",
+      "pancake",
+      "pie-pumpkin",
+      "dumplings-pork",
+    ]);
   });
 
   it("agrees with figures known from elsewhere", () => {
