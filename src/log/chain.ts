@@ -29,7 +29,7 @@ export function hashRow(row: Unhashed): string {
 }
 
 /** Same for a row of unknown shape. Throws for values that JSON cannot carry. */
-export function hashRaw(row: RawRow): string {
+function hashRaw(row: RawRow): string {
   const { hash: _own, readable: _mark, ...content } = row;
   return sha256Hex(canonical(content));
 }

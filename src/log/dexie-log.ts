@@ -15,7 +15,7 @@ interface RowEntry {
 }
 type StoredCheckpoint = Checkpoint & { key: "fold" };
 
-export type LostWhy = "closed by the browser" | "another window wants a newer log";
+export type LostWhy = "closed by the browser" | "wanted by another window";
 
 export interface DexieLog extends KeptLog {
   readonly name: string;
@@ -43,7 +43,7 @@ export async function openLog(name: string): Promise<DexieLog> {
     db.close();
     for (const tell of listeners) tell(why);
   };
-  db.on("versionchange", () => lose("another window wants a newer log"));
+  db.on("versionchange", () => lose("wanted by another window"));
   db.on("close", () => lose("closed by the browser"));
   await db.open();
 

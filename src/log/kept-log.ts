@@ -3,7 +3,7 @@
 import { canonical } from "#events/canonical.ts";
 import { SHAPES, type Stored, stored } from "#events/envelope.ts";
 import type { AppendResult, LogPort, LogRow } from "#events/log-port.ts";
-import { type ChainEnd, faultAfter, isRaw, linkOf, type RawRow } from "./chain.ts";
+import { type ChainEnd, faultAfter, linkOf, type RawRow } from "./chain.ts";
 
 export interface KeptRow {
   seq: number;
@@ -76,8 +76,4 @@ export function within(rows: readonly LogRow[], from: number, to: number): LogRo
   const first = rows.findIndex(inside);
   const last = rows.findLastIndex(inside);
   return first < 0 ? [] : rows.slice(first, last + 1).filter((row) => inside(row) || (!row.readable && row.wall === null));
-}
-
-export function isId(raw: unknown): raw is RawRow & { id: string } {
-  return isRaw(raw) && typeof raw.id === "string";
 }

@@ -1,7 +1,7 @@
 // A log that lives in memory: for tests and for the explorer of the promises. Same contract as the one on disk.
 import type { Checkpoint, LogRow } from "#events/log-port.ts";
 import type { RawRow } from "./chain.ts";
-import { endOf, isId, type KeptLog, type KeptRow, mustBeSound, mustFollowOn, placeOf, refusal, within } from "./kept-log.ts";
+import { endOf, type KeptLog, type KeptRow, mustBeSound, mustFollowOn, placeOf, refusal, within } from "./kept-log.ts";
 import { readRow } from "./read-row.ts";
 
 export interface MemoryLog extends KeptLog {
@@ -11,6 +11,7 @@ export interface MemoryLog extends KeptLog {
 
 export function memoryLog(): MemoryLog {
   const rows: KeptRow[] = [];
+  const ids = new Set<string>();
   let checkpoint: Checkpoint | null = null;
   let closed = false;
 
@@ -18,12 +19,10 @@ export function memoryLog(): MemoryLog {
     if (closed) return { ok: false, why: "not stored", detail: "the log is closed" } as const;
     const refused = refusal(endOf(rows.at(-1)), fresh);
     if (refused !== null) return refused;
-    const ids = new Set(rows.map((row) => (isId(row.raw) ? row.raw.id : "")));
-    for (const row of fresh) {
-      const { id } = placeOf(row);
-      if (ids.has(id)) return { ok: false, why: "not stored", detail: `the id ${id} is already stored` } as const;
-      ids.add(id);
-    }
+    const freshIds = new Set(fresh.map((row) => placeOf(row).id));
+    const twice = freshIds.size < fresh.length || [...freshIds].some((id) => ids.has(id));
+    if (twice) return { ok: false, why: "not stored", detail: "a row with this id is already stored" } as const;
+    for (const id of freshIds) ids.add(id);
     rows.push(...fresh.map((raw) => ({ seq: placeOf(raw).seq, raw: structuredClone(raw) })));
     return { ok: true } as const;
   };

@@ -107,6 +107,8 @@ describe("a backup", () => {
       expect(result).toEqual({ ok: false, why: "cut off" });
     }
     expect((await importBackup(opener(text.slice(0, -4)), memoryLog())).ok).toBe(false);
+    // The last rows gone, the closing line kept: the chain that is left holds, and only the closing line tells.
+    expect(await importBackup(opener([...lines.slice(0, 4), lines.at(-1)].join("\n")), memoryLog())).toEqual({ ok: false, why: "cut off" });
     expect(await importBackup(opener(text + lines[4]), memoryLog())).toEqual({ ok: false, why: "cut off" });
   });
 

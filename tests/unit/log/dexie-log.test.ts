@@ -124,7 +124,7 @@ describe("the log on disk", () => {
       };
       request.onerror = () => reject(request.error);
     });
-    expect(lost).toEqual(["another window wants a newer log"]);
+    expect(lost).toEqual(["wanted by another window"]);
     expect(await log.append(chain(1))).toMatchObject({ ok: false, why: "not stored" });
   });
 
