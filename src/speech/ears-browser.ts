@@ -104,7 +104,7 @@ export class BrowserEars implements EarsPort {
     recogniser.maxAlternatives = 3;
     this.#expect(recogniser, vocabulary);
     recogniser.onresult = (e) => {
-      if (turn === this.#turn) for (const heard of finalsOf(e)) if (turn === this.#turn) onHeard(heard);
+      for (const heard of finalsOf(e)) this.#pass(turn, heard, onHeard);
     };
     recogniser.onerror = (e) => {
       if (turn !== this.#turn || !FINAL_ERRORS.has(e.error)) return;
@@ -121,6 +121,11 @@ export class BrowserEars implements EarsPort {
     } catch {
       this.pause();
     }
+  }
+
+  /** Asked for each utterance: the first one may have led to a pause. */
+  #pass(turn: number, heard: Heard, onHeard: (h: Heard) => void): void {
+    if (turn === this.#turn) onHeard(heard);
   }
 
   /** Tells the recogniser what to expect, where it can be told; without it, it hears as well as it can. */

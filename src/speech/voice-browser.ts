@@ -167,7 +167,8 @@ export class BrowserVoice implements VoicePort {
       try {
         engine.speak(utterance);
       } catch (e) {
-        return fail(e instanceof Error ? e.message : "the synthesiser threw");
+        fail(e instanceof Error ? e.message : "the synthesiser threw");
+        return;
       }
       cancels.push(timers.after(START_WITHIN_MS, () => (started ? undefined : fail("it did not start within 1.5 s"))));
       cancels.push(timers.after(hungAfterMs(s.text, this.#wpm), () => fail("it did not end in time")));
