@@ -1,59 +1,14 @@
 // @vitest-environment jsdom
-import { cleanup, fireEvent, render, screen } from "@testing-library/preact";
+import { cleanup, render, screen } from "@testing-library/preact";
 import axe from "axe-core";
-import { useState } from "preact/hooks";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import type { PlateLine } from "#events/plate.ts";
 import { grams } from "#events/quantity.ts";
-import { type Counting, foodById } from "#rules/food/foods.ts";
-import { lineFor, plateTotal } from "#rules/food/plate.ts";
-import { PlateBuilder, type PlateBuilderProps } from "#screens/kitchen/plate.tsx";
-import { GuardProvider } from "#ui/guard-context.tsx";
-import { buttons, guard, pick, press, wait } from "./calm-press.ts";
+import type { PlateBuilderProps } from "#screens/kitchen/plate.tsx";
+import { buttons, pick, press } from "./calm-press.ts";
+import { heading, Kitchen, lineOf } from "./plate-kitchen.tsx";
 
 afterEach(() => cleanup());
-
-/** What the screen is about: the notice where there is one. */
-const heading = () => screen.getAllByRole("heading").at(-1)?.textContent;
-
-const lineOf = (id: string, portions: number, counting: Counting = "total"): PlateLine => {
-  const food = foodById(id);
-  const line = food === null ? null : lineFor(food, portions, counting, "US");
-  if (line === null || "refused" in line) throw new Error(`no line for ${id}`);
-  return line;
-};
-
-/** The plate with the rules behind it, as the walk keeps it. */
-const Kitchen = (props: Partial<PlateBuilderProps> & { start?: PlateLine[] }) => {
-  const { start = [], counting = "total", locale = "US" } = props;
-  const [lines, setLines] = useState(start);
-  return (
-    <GuardProvider guard={guard}>
-      <PlateBuilder
-        lines={lines}
-        total={plateTotal(lines)}
-        locale={locale}
-        counting={counting}
-        usualMeals={[]}
-        onGrams={vi.fn()}
-        onServings={vi.fn()}
-        onUsual={vi.fn()}
-        onDone={vi.fn()}
-        {...props}
-        onAdd={(id, portions) => {
-          props.onAdd?.(id, portions);
-          const food = foodById(id);
-          const line = food === null ? null : lineFor(food, portions, counting, locale);
-          if (line !== null && !("refused" in line)) setLines([...lines, line]);
-        }}
-        onRemove={(index) => {
-          props.onRemove?.(index);
-          setLines(lines.filter((_, place) => place !== index));
-        }}
-      />
-    </GuardProvider>
-  );
-};
 
 describe("filling the plate", () => {
   it("goes from kind to food to portions to the plate, with the running total", () => {
@@ -157,99 +112,6 @@ describe("filling the plate", () => {
     // Once foods are on the plate a usual meal would count them twice.
     press("Add food");
     expect(buttons()).toEqual(["By kind of food", "By first letter", "Grams of the whole meal", "To the plate"]);
-  });
-});
-
-describe("a food that was named", () => {
-  it("asks which, where the word is ambiguous, and adds nothing by itself", () => {
-    const onAdd = vi.fn();
-    render(<Kitchen said={{ text: "biscuits" }} onAdd={onAdd} />);
-    expect(heading()).toBe("Which one is it?");
-    expect(screen.getByText("People use “biscuit” for different foods.")).toBeTruthy();
-    expect(buttons()).toEqual([
-      "buttermilk biscuit",
-      "chocolate chip cookies",
-      "wheatmeal biscuits",
-      "wheat biscuit cereal",
-      "None of these",
-    ]);
-    expect(onAdd).not.toHaveBeenCalled();
-    press("None of these");
-    expect(heading()).toBe("How do you want to count?");
-  });
-
-  it("asks in the person's English", () => {
-    render(<Kitchen locale="UK" said={{ text: "chips" }} />);
-    expect(buttons()).toEqual(expect.arrayContaining(["crisps", "thin-cut fries", "chip shop chips"]));
-  });
-
-  it("lets the person choose where several foods hold the word", () => {
-    render(<Kitchen said={{ text: "milk" }} />);
-    expect(heading()).toBe("Which one is it?");
-    expect(buttons()[0]).toBe("whole milk");
-  });
-
-  it("reads the one food back with its portion before anything is counted", () => {
-    const onAdd = vi.fn();
-    render(<Kitchen said={{ text: "banana" }} onAdd={onAdd} />);
-    expect(heading()).toBe("Banana: how much?");
-    expect(onAdd).not.toHaveBeenCalled();
-  });
-
-  it("says so when the table has no such food, and goes on", () => {
-    const onGrams = vi.fn();
-    render(<Kitchen said={{ text: "gravel" }} onGrams={onGrams} />);
-    expect(heading()).toBe("Food not in the table");
-    press("Grams of the whole meal");
-    expect(onGrams).toHaveBeenCalledOnce();
-    press("Another food");
-    expect(heading()).toBe("How do you want to count?");
-  });
-
-  it("may be named again with the same word", () => {
-    const { rerender } = render(<Kitchen said={{ text: "banana" }} />);
-    press("To the plate");
-    expect(heading()).toBe("How do you want to count?");
-    rerender(<Kitchen said={{ text: "banana" }} />);
-    expect(heading()).toBe("Banana: how much?");
-  });
-});
-
-describe("a food whose fibre is not known", () => {
-  it("is never counted where the card leaves fibre out", () => {
-    const onAdd = vi.fn();
-    render(<Kitchen counting="available" said={{ text: "cornbread" }} onAdd={onAdd} />);
-    expect(heading()).toBe("Fibre not known");
-    expect(buttons()).toEqual(["Grams of the whole meal", "Another food"]);
-    expect(onAdd).not.toHaveBeenCalled();
-  });
-
-  it("is counted where the card counts total", () => {
-    render(<Kitchen counting="total" said={{ text: "cornbread" }} />);
-    expect(screen.getByText(/holds 28\.3 grams of carbs/)).toBeTruthy();
-  });
-});
-
-describe("a shaky hand", () => {
-  it("does not choose portions with the second tap of a double tap on the food", () => {
-    const onAdd = vi.fn();
-    render(<Kitchen said={{ text: "milk" }} onAdd={onAdd} />);
-    press("whole milk");
-    wait(200);
-    fireEvent.click(screen.getByRole("button", { name: "Half a portion" }));
-    expect(onAdd).not.toHaveBeenCalled();
-    wait(700);
-    fireEvent.click(screen.getByRole("button", { name: "Half a portion" }));
-    expect(onAdd).toHaveBeenCalledOnce();
-  });
-
-  it("is not kept waiting when the page is only drawn again", () => {
-    const onGrams = vi.fn();
-    const { rerender } = render(<Kitchen onGrams={onGrams} />);
-    wait(5000);
-    rerender(<Kitchen onGrams={onGrams} />);
-    fireEvent.click(screen.getByRole("button", { name: "Grams of the whole meal" }));
-    expect(onGrams).toHaveBeenCalledOnce();
   });
 });
 
