@@ -7,7 +7,10 @@ export interface Prefs {
   k: 1 | 1.4 | 2;
   /** CSS pixels per millimetre of this screen; null until somebody held a card to it. */
   mm: number | null;
-  voice: "speaks and listens" | "speaks" | "silent";
+  /** Who speaks: the app (and listens), the app alone, the screen reader of the tablet, nobody. */
+  voice: "speaks and listens" | "speaks" | "screen reader" | "silent";
+  /** The voice was chosen before anything talked. */
+  chose: boolean;
   /** Spoken words per minute. Comfortable at every age: 150 to 200 (AAC 1995, 11(3), 147-153); our default is a little slower. */
   rate: number;
   /** Steps of 6 dB, 5 the loudest. */
@@ -21,6 +24,7 @@ export const DEFAULT_PREFS: Readonly<Prefs> = {
   k: 1,
   mm: null,
   voice: "speaks and listens",
+  chose: false,
   rate: 145,
   volume: 4,
   household: null,
@@ -42,7 +46,8 @@ const CHECKS: Checks = {
   k: oneOf<Prefs["k"]>(1, 1.4, 2),
   // 2 to 20 holds every screen from a television to a telephone (own bounds, no source).
   mm: (value): value is number | null => value === null || isNumber(value, 2, 20),
-  voice: oneOf<Prefs["voice"]>("speaks and listens", "speaks", "silent"),
+  voice: oneOf<Prefs["voice"]>("speaks and listens", "speaks", "screen reader", "silent"),
+  chose: oneOf<boolean>(true, false),
   rate: (value): value is number => isNumber(value, 110, 190),
   volume: oneOf<Prefs["volume"]>(1, 2, 3, 4, 5),
   household: oneOf<Prefs["household"]>("demo", "home", null),
@@ -78,6 +83,7 @@ function checked(kept: Readonly<Record<string, unknown>>, otherwise: Readonly<Pr
     k: take("k"),
     mm: take("mm"),
     voice: take("voice"),
+    chose: take("chose"),
     rate: take("rate"),
     volume: take("volume"),
     household: take("household"),

@@ -1,4 +1,5 @@
 // The resting screen: the clock, what is due, four large buttons at most. Who comes before what, whenever more than one lives here.
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
@@ -21,7 +22,7 @@ export interface KitchenScreenProps {
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
-  banner: preact.ComponentChildren;
+  banner: ComponentChildren;
   onIntent(intent: Intent): void;
   onDayBook(): void;
   /** Sentences that a press asked for, to be said. */

@@ -26,6 +26,7 @@ export function PlateStep(props: WalkScreenProps & { me: PersonState; onPad(slot
             locale={me.person.language === "en-GB" ? "UK" : "US"}
             counting={me.card?.card.carbohydrate ?? "total"}
             usualMeals={usual}
+            said={props.foodSaid}
             onAdd={(food, portions) => onIntent({ do: "add food", food, portions })}
             onRemove={(index) => onIntent({ do: "remove food", index })}
             onGrams={() => props.onPad("grams")}

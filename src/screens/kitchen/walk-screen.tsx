@@ -1,4 +1,5 @@
 // Any step of a walk, drawn from its words and its offers. It knows no step by name but the plate and the place.
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
@@ -31,7 +32,9 @@ export interface WalkScreenProps {
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
-  banner: preact.ComponentChildren;
+  banner: ComponentChildren;
+  /** A food somebody named aloud while the plate is filled. */
+  foodSaid: { text: string } | null;
   onIntent(intent: Intent): void;
 }
 

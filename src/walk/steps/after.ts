@@ -1,6 +1,6 @@
 // Steps 12 to 14: put away, eat, and the last sentence.
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, press, type StepRules } from "../context.ts";
+import { type Ctx, happen, press, type StepRules } from "#walk/context.ts";
 
 export const putAway: StepRules = {
   offers: () => [press("main", { do: "put away" })],

@@ -4,7 +4,7 @@ import type { Intent } from "#events/intent.ts";
 import type { Units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { checkUnits } from "#rules/pen/units.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 
 /** Asks the card; every doubt goes in at its worst. */

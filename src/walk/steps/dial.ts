@@ -3,7 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import { units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
-import { type Ctx, happen, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 
 function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {

@@ -4,7 +4,7 @@ import type { Intent } from "#events/intent.ts";
 import { type Units, units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { whyNot } from "#rules/body/limits.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
 import { careMs } from "./care-ms.ts";
 import { oldReading } from "./dial.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";

@@ -5,7 +5,7 @@ import { grams } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { isVeryLow } from "#rules/glucose/classify.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, type StepRules, waitOver } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, type StepRules, waitOver } from "#walk/context.ts";
 import { careMinutesMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { glucoseOf, words } from "./reading.ts";

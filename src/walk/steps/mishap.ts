@@ -2,7 +2,7 @@
 import type { Happened } from "#events/happened.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, type Outcome, press, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Outcome, press, type StepRules } from "#walk/context.ts";
 import { uncertainDose } from "./inject.ts";
 
 /** Mishaps that leave nobody knowing how much went in. */

@@ -1,7 +1,7 @@
 // How a number travels, whoever gives it: given, read back, agreed, and where it matters asked for again digit by digit.
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { readNumber, STEP_OF_SLOT } from "./read-number.ts";
 
 type NumberIntent = Extract<Intent, { do: "give number" | "agree number" | "change number" | "choose unit" }>;

@@ -1,7 +1,7 @@
 // Step 7: the right pen, the insulin as it should be, a new needle, a stream seen.
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { careNumber } from "./care-ms.ts";
 import { helpers } from "./card.ts";
 

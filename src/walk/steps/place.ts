@@ -7,7 +7,7 @@ import type { SiteUse, SpotQuestion } from "#rules/body/limits.ts";
 import { nextSpot } from "#rules/body/planner.ts";
 import { siteCode } from "#rules/body/site-code.ts";
 import { siteRules } from "#rules/body/site-rules.ts";
-import { type Ctx, happen, press, type StepRules } from "../context.ts";
+import { type Ctx, happen, press, type StepRules } from "#walk/context.ts";
 
 const BLANK = { restDays: null, lastSpotMm: null, navelMm: null };
 

@@ -6,7 +6,7 @@ import type { NumberSlot } from "#events/told.ts";
 import { foodById } from "#rules/food/foods.ts";
 import { fromServings } from "#rules/food/grams.ts";
 import { lineFor, plateTotal } from "#rules/food/plate.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 
 /** Does this meal's rule on the card count carbohydrate? */

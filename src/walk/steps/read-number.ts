@@ -4,8 +4,8 @@ import type { NumberSlot } from "#events/told.ts";
 import { checkGrams, checkServings } from "#rules/food/grams.ts";
 import { checkReading } from "#rules/glucose/reading.ts";
 import { checkUnits } from "#rules/pen/units.ts";
-import type { Ctx } from "../context.ts";
-import type { Refusal } from "../refusal.ts";
+import type { Ctx } from "#walk/context.ts";
+import type { Refusal } from "#walk/refusal.ts";
 
 export type NumberRead =
   | { ok: true | "ask unit"; text: string; unusual: boolean }

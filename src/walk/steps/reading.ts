@@ -3,7 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Glucose } from "#events/quantity.ts";
 import { checkReading } from "#rules/glucose/reading.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 
 /** The glucose a text stands for in the person's unit; the text was read and agreed before. */

@@ -1,6 +1,6 @@
 // Step 10: clean the spot and let it dry, with the needle capped.
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, press, refuse, type StepRules, waitOver } from "../context.ts";
+import { type Ctx, happen, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
 import { careMs } from "./care-ms.ts";
 
 export const skin: StepRules = {

@@ -1,6 +1,6 @@
 // Step 2: was a mealtime dose taken already? Nothing is asked while the log can vouch for it (promise 10).
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, type Offer, press, type StepRules } from "../context.ts";
+import { type Ctx, happen, type Offer, press, type StepRules } from "#walk/context.ts";
 
 /** Has an earlier walk left the needle question open, so that its dose counts as taken? */
 export const windowNow = (c: Ctx) => c.guards.windowOf(c.house, c.me, c.now);

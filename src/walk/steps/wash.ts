@@ -1,6 +1,6 @@
 // Step 3: wash and dry the hands. Unwashed hands can double a reading (Diabetes Care 2011, fruit-peeling study).
 import type { Intent } from "#events/intent.ts";
-import { type Ctx, happen, press, refuse, type StepRules, waitOver } from "../context.ts";
+import { type Ctx, happen, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
 import { careMs } from "./care-ms.ts";
 
 export const wash: StepRules = {

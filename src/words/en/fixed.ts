@@ -35,6 +35,13 @@ export const FIXED = {
   low: "I feel low",
   dayBook: "Day book",
   drawer: "Drawer",
+  voiceMode: "Who speaks?",
+  appSpeaks: "Tablebell speaks and listens",
+  appSpeaksOnly: "Tablebell speaks",
+  calls: "it is time to eat",
+  kitchenHelp: "Start a meal, or ask if you took it.",
+  readerSpeaks: "My screen reader speaks",
+  textOnly: "Nobody. Text only",
   later: "I took it away from home",
   answerMeal: "Tell about the meal",
   listening: "I am listening.",
@@ -43,6 +50,9 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  press: "Press",
+  or: "or",
+  earOff: "I stop listening now. Press the buttons.",
   page: (page: number, pages: number) => `Page ${page} of ${pages}`,
 } as const;
 

@@ -55,6 +55,12 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
   });
 }
 
+/** The numbers to call, always shown. */
+export function numbersToCall(house: HouseState): string[] {
+  const clinics = [...new Map(Object.values(house.people).flatMap((p) => (p.card ? [[p.card.card.clinic.phone, p.card.card.clinic] as const] : []))).values()];
+  return [...(house.household ? [`Emergency: ${house.household.emergencyNumber}.`] : []), ...clinics.map((c) => `${c.name}: ${c.phone}.`)];
+}
+
 /** After less than a whole meal. Blank on the card: a reading in an hour, sugar in reach, whom to call (common practice, no source). */
 export function afterMealAnswer(me: PersonState, ate: "all" | "half" | "hardly any" | "not kept down"): string[] {
   if (ate === "all") return ["Saved. You ate all of it."];

@@ -5,8 +5,8 @@ import { bellNow } from "#walk/bell.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import type { Say } from "#words/say.ts";
-import { gramsOf, minutesOf, unitsOf } from "../amounts.ts";
-import { placeName } from "../places.ts";
+import { gramsOf, minutesOf, unitsOf } from "#words/en/amounts.ts";
+import { placeName } from "#words/en/places.ts";
 import { sayDraft } from "./draft.ts";
 
 const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");

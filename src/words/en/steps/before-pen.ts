@@ -5,8 +5,8 @@ import { cardStage } from "#walk/steps/card.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { plateStage } from "#walk/steps/plate.ts";
 import { windowNow } from "#walk/steps/taken.ts";
-import { ago, gramsOf, unitsOf } from "../amounts.ts";
-import { whySilent, whyTold } from "../card.ts";
+import { ago, gramsOf, unitsOf } from "#words/en/amounts.ts";
+import { whySilent, whyTold } from "#words/en/card.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 

@@ -3,7 +3,7 @@ import type { NumberSlot } from "#events/told.ts";
 import type { Ctx } from "#walk/context.ts";
 import { draftStage } from "#walk/steps/number.ts";
 import type { Say } from "#words/say.ts";
-import { digits, unitSaid } from "../amounts.ts";
+import { digits, unitSaid } from "#words/en/amounts.ts";
 
 const isGlucose = (slot: NumberSlot): boolean => slot === "reading" || slot === "recheck" || slot === "recheck after low";
 

@@ -6,8 +6,8 @@ import { careNumber } from "#walk/steps/care-ms.ts";
 import { injectStage } from "#walk/steps/inject.ts";
 import { penInHand, penStage } from "#walk/steps/pen.ts";
 import type { Say } from "#words/say.ts";
-import { placeName, sayPlace } from "../places.ts";
-import { unitsOf } from "../amounts.ts";
+import { placeName, sayPlace } from "#words/en/places.ts";
+import { unitsOf } from "#words/en/amounts.ts";
 import { sayDraft } from "./draft.ts";
 
 export function sayPen(c: Ctx): Say {

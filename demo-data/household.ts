@@ -1,0 +1,156 @@
+// The demo household: two invented people, their invented cards and pens. Nothing here belongs to anybody.
+// The numbers are believable, not prescribed: see "Demo household" in DEVELOPERS.md.
+import type { DoseCard } from "#events/card.ts";
+import type { Pen } from "#events/pen.ts";
+import type { Household, Person } from "#events/person.ts";
+import { units } from "#events/quantity.ts";
+
+export const demoHousehold: Household = { kind: "demo", emergencyNumber: "911", country: "US" };
+
+export const marta: Person = {
+  id: "marta",
+  name: "Marta",
+  shape: "circle",
+  language: "en-US",
+  glucoseUnit: "mg/dL",
+  dialBy: "reads",
+  helperOnly: false,
+  sayFirst: false,
+  usualBand: { low: 80, high: 260 },
+  usualMeals: [],
+  body: { bellyWidthMm: 360, bellyHeightMm: 220, thighLengthMm: 390, armLengthMm: 360, fingerMm: 17, handMm: 79 },
+  leftOutRegions: ["buttock"],
+};
+
+export const henk: Person = {
+  id: "henk",
+  name: "Henk",
+  shape: "square",
+  language: "en-GB",
+  glucoseUnit: "mmol/L",
+  dialBy: "reads",
+  helperOnly: false,
+  sayFirst: false,
+  usualBand: { low: 4.5, high: 14 },
+  usualMeals: [
+    { name: "toast and egg", meal: "breakfast", grams: 30 },
+    { name: "soup and bread", meal: "lunch", grams: 45 },
+    { name: "potatoes and beans", meal: "dinner", grams: 60 },
+  ],
+  body: { bellyWidthMm: 380, bellyHeightMm: 230, thighLengthMm: 420, armLengthMm: 380, fingerMm: 19, handMm: 88 },
+  leftOutRegions: [],
+};
+
+const blankCare: DoseCard["care"] = {
+  washSeconds: null,
+  readingAgeMinutes: null,
+  primeUnits: null,
+  dryingSeconds: null,
+  holdSeconds: null,
+  recheckMinutes: null,
+  treatGrams: null,
+  restDays: null,
+  lastSpotMm: null,
+  navelMm: null,
+  askEatenMinutes: null,
+};
+
+const shared = {
+  carbohydrate: "total",
+  spacingMinutes: 240,
+  windowMinutes: 150,
+  onBoard: { model: "not used" },
+  bedtime: { from: "21:30", until: "05:00", correction: false },
+  afterExercise: "food part only",
+  afterLow: "food part only",
+  telephonedDose: "anyone",
+  regions: null,
+  care: blankCare,
+} as const;
+
+const advice: DoseCard["advice"] = {
+  tooMuch: null,
+  wrongInsulin: null,
+  missed: "Do not take it later. Measure before the next meal.",
+  partDose: "Do not add to it. Measure again in 2 hours.",
+  cannotEat: "Take 15 grams of sugar and measure every hour for 4 hours.",
+  halfEaten: "Measure in 1 hour. Keep sugar within reach.",
+  ill: "Measure every 4 hours. Never stop the long-acting insulin. Call us.",
+};
+
+/** Validity is set around the day the demo is opened, so that the card is in force. */
+export interface CardDays {
+  validFrom: string;
+  reviewBy: string;
+  validUntil: string;
+}
+
+export const martaCard = (days: CardDays): DoseCard => ({
+  ...shared,
+  ...days,
+  person: "marta",
+  insulin: { id: "lispro-100", name: "insulin lispro", unitsPerMl: 100 },
+  glucoseUnit: "mg/dL",
+  meals: {
+    breakfast: bands(5),
+    lunch: bands(4),
+    dinner: bands(6),
+    snack: null,
+  },
+  rounding: { step: "1", direction: "nearest, half up" },
+  largestDose: units(14),
+  low: { value: 70, counts: "at or below" },
+  high: { value: 300, advice: "Drink water. Call us if it is above 300 two times in a row." },
+  timing: { when: "before eating", earliestMinutes: 5, latestMinutes: 15 },
+  advice,
+  clinic: { name: "Linden Street Clinic", phone: "555 0123" },
+});
+
+/** Rows of 50 mg/dL above 150, two units a row: an invented table in the shape clinics print. */
+function bands(food: number) {
+  return {
+    kind: "bands" as const,
+    edges: "up to the next" as const,
+    foodOnly: units(food),
+    bands: [
+      { from: 71, to: 150, units: units(food), call: false },
+      { from: 151, to: 200, units: units(food + 1), call: false },
+      { from: 201, to: 250, units: units(food + 2), call: false },
+      { from: 251, to: 300, units: units(food + 3), call: false },
+      { from: 301, to: 400, units: units(food + 4), call: true },
+    ],
+  };
+}
+
+export const henkCard = (days: CardDays): DoseCard => ({
+  ...shared,
+  ...days,
+  person: "henk",
+  insulin: { id: "aspart-100", name: "insulin aspart", unitsPerMl: 100 },
+  glucoseUnit: "mmol/L",
+  meals: { breakfast: ratio(8), lunch: ratio(10), dinner: ratio(10), snack: ratio(12) },
+  rounding: { step: "0.5", direction: "down" },
+  largestDose: units(16),
+  low: { value: 4, counts: "below" },
+  high: { value: 15, advice: "Test for ketones. Call us if they are 1.5 or more." },
+  timing: { when: "with the first bite", earliestMinutes: 0, latestMinutes: 10 },
+  advice,
+  clinic: { name: "Mill Lane Surgery", phone: "555 0177" },
+});
+
+function ratio(gramsPerUnit: number) {
+  return {
+    kind: "ratio" as const,
+    gramsPerUnit,
+    correction: { target: { low: 5, high: 7 }, perUnit: 2.5, mode: "linear" as const, mayReduce: false },
+    roundParts: "none" as const,
+  };
+}
+
+/** Pens are opened anew in the ninety days; these are the ones on the table today. */
+export const demoPens = (openedOn: string, expiresOn: string): Pen[] => [
+  { id: "marta-meal", person: "marta", insulinId: "lispro-100", insulinName: "insulin lispro", kind: "mealtime", cloudy: false, mark: "one rubber band", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
+  { id: "marta-night", person: "marta", insulinId: "glargine-100", insulinName: "insulin glargine", kind: "long-acting", cloudy: false, mark: "smooth, no band", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
+  { id: "henk-meal", person: "henk", insulinId: "aspart-100", insulinName: "insulin aspart", kind: "mealtime", cloudy: false, mark: "a wooden bead", unitsPerClick: "0.5", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
+  { id: "henk-night", person: "henk", insulinId: "detemir-100", insulinName: "insulin detemir", kind: "long-acting", cloudy: false, mark: "two rubber bands", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 42, expiresOn },
+];

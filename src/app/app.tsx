@@ -1,0 +1,123 @@
+// The page: one screen at a time, chosen from what is true now.
+import type { ComponentChildren } from "preact";
+import { useContext, useEffect } from "preact/hooks";
+import { biggerThan } from "#ui/look.ts";
+import { Banner } from "#ui/banner.tsx";
+import { GuardContext, watchFingers } from "#ui/guard-context.tsx";
+import { useKeys } from "#ui/keys.ts";
+import { Live } from "#ui/live.tsx";
+import { KitchenScreen } from "#screens/kitchen/kitchen-screen.tsx";
+import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
+import type { Chrome } from "#screens/shared/bar.tsx";
+import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
+import { VoiceScreen } from "#screens/shared/voice-screen.tsx";
+import { callers, frontPerson, offers } from "#walk/offers.ts";
+import { sceneKey } from "#walk/scene-key.ts";
+import { stepOf } from "#walk/state.ts";
+import { FIXED, HELP } from "#words/en/fixed.ts";
+import { numbersToCall } from "#words/en/kitchen.ts";
+import type { Desk } from "./desk.ts";
+
+export interface AppProps {
+  desk: Desk;
+  /** Extra lines that stay on top: no voice, no saving, an update, the demo household. */
+  notices: ComponentChildren;
+  dayBook(close: () => void): ComponentChildren;
+  drawer(close: () => void): ComponentChildren;
+}
+
+const RATE_STEP = 10;
+
+export function App({ desk, notices, dayBook, drawer }: AppProps) {
+  const guard = useContext(GuardContext);
+  useEffect(() => watchFingers(window, guard), [guard]);
+  useEffect(() => {
+    const touch = () => desk.touch();
+    window.addEventListener("pointerdown", touch, true);
+    window.addEventListener("keydown", touch, true);
+    return () => {
+      window.removeEventListener("pointerdown", touch, true);
+      window.removeEventListener("keydown", touch, true);
+    };
+  }, [desk]);
+  useKeys({ onBack: () => desk.chrome("back") });
+
+  const house = desk.state.value;
+  const now = desk.now.value;
+  const prefs = desk.prefs.value;
+  const overlay = desk.overlay.value;
+  const me = frontPerson(house);
+  const list = offers(house, now);
+  const saying = desk.saying.value;
+  const speaking = saying?.of === "sentences" ? saying.index : -1;
+  const focusHeading = prefs.voice === "screen reader";
+  const chrome: Chrome = {
+    quiet: desk.quiet.value,
+    onHelp: () => desk.chrome("help"),
+    onAgain: () => desk.chrome("again"),
+    onQuiet: () => desk.chrome("quiet"),
+    onBack: () => desk.chrome("back"),
+    onWrong: () => desk.chrome("wrong"),
+  };
+  const others = callers(house, now);
+  // A sentence that is no line of the screen is shown all the same: a reprompt, the count, a call.
+  const aside = saying && saying.of !== "sentences" ? <Banner kind="note" text={saying.sentence.text} /> : null;
+  const banner = (
+    <>
+      {notices}
+      {others.map((p) => (
+        <Banner key={p.person.id} kind="wait" text={`${p.person.name}: ${FIXED.calls}`} />
+      ))}
+      {aside}
+      {desk.listening.value ? <Banner kind="note" text={FIXED.listening} /> : null}
+    </>
+  );
+  const close = () => desk.open(null);
+  const common = { house, offers: list, chrome, speaking, focusHeading, onClose: close, onIntent: (intent: Parameters<Desk["send"]>[0]) => void desk.send(intent) };
+
+  if (overlay === "day book") return <>{dayBook(close)}</>;
+  if (overlay === "drawer") return <>{drawer(close)}</>;
+  if (overlay === "voice") return <VoiceScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} onChoose={(voice) => { desk.change({ voice, chose: true }); close(); }} onBack={close} />;
+  if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
+  if (overlay === "help") {
+    const volume = (step: number) => Math.min(5, Math.max(1, prefs.volume + step)) as typeof prefs.volume;
+    return (
+      <HelpScreen
+        {...common}
+        inWalk={me !== null}
+        lines={me?.walk ? HELP[stepOf(me.walk)] : [FIXED.kitchenHelp]}
+        acts={{
+          bigger: () => desk.change({ k: biggerThan(prefs.k) }),
+          theme: () => desk.change({ theme: prefs.theme === "dark" ? "light" : "dark" }),
+          dark: prefs.theme === "dark",
+          louder: () => desk.change({ volume: volume(1) }),
+          softer: () => desk.change({ volume: volume(-1) }),
+          faster: () => desk.change({ rate: Math.min(190, prefs.rate + RATE_STEP) }),
+          slower: () => desk.change({ rate: Math.max(110, prefs.rate - RATE_STEP) }),
+          voice: () => desk.open("voice"),
+          drawer: () => desk.open("drawer"),
+          dayBook: () => desk.open("day book"),
+        }}
+      />
+    );
+  }
+  const say = desk.say();
+  return (
+    <>
+      <Live voice={prefs.voice === "screen reader" ? "reader" : prefs.voice === "silent" ? "text" : "app"} status={say.lines.join(" ")} alert={desk.refusal.value?.heading ?? ""} />
+      {me ? (
+        <WalkScreen
+          {...common}
+          now={now}
+          say={say}
+          screenKey={sceneKey(house, now)}
+          refusal={desk.refusal.value}
+          banner={banner}
+          foodSaid={desk.foodSaid.value}
+        />
+      ) : (
+        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} onSay={(lines) => desk.ask(lines)} />
+      )}
+    </>
+  );
+}

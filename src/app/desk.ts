@@ -1,0 +1,206 @@
+// Everything that changes on the screen, as signals, and the acts that change it. One desk a page.
+import { type Signal, signal } from "@preact/signals";
+import type { Intent } from "#events/intent.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { changePrefs, type Prefs, readPrefs } from "#devices/prefs.ts";
+import type { Sentence } from "#speech/ports.ts";
+import type { SayingNow, SpeechMode } from "#speech/turns-shapes.ts";
+import { Turns } from "#speech/turns.ts";
+import type { TurnsWith } from "#speech/turns-shapes.ts";
+import { decide } from "#walk/decide.ts";
+import { GUARDS } from "#walk/guards.ts";
+import { frontPerson, offers } from "#walk/offers.ts";
+import { sceneKey } from "#walk/scene-key.ts";
+import { stepOf, type HouseState } from "#walk/state.ts";
+import { FIXED, HELP } from "#words/en/fixed.ts";
+import { dueNow } from "#words/en/kitchen.ts";
+import { type SayRefusal, sayRefusal } from "#words/en/refusals.ts";
+import { sayWalk } from "#words/en/steps.ts";
+import { sayEat } from "#words/en/steps/after-needle.ts";
+import type { Say } from "#words/say.ts";
+import { contextOf } from "#walk/context.ts";
+import { House, type HouseSettings, type Sent } from "./house.ts";
+import { Ringer } from "./ringer.ts";
+import type { ChromeAct } from "./spoken-offers.ts";
+import { Talk } from "./talk.ts";
+
+export type Overlay = "help" | "wrong" | "voice" | "day book" | "drawer" | null;
+
+export interface DeskParts extends Omit<HouseSettings, "onChange"> {
+  speech: Omit<TurnsWith, "earOff" | "onSentence" | "onListening" | "onHeard">;
+  /** Rings a tone; resolves when it has ended. */
+  ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
+  applyPrefs(prefs: Prefs): void;
+}
+
+const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = { "speaks and listens": "app speaks", speaks: "app speaks", "screen reader": "screen reader", silent: "text only" };
+
+export class Desk {
+  readonly state: Signal<HouseState>;
+  readonly now: Signal<Stamp>;
+  readonly refusal = signal<SayRefusal | null>(null);
+  readonly saying = signal<SayingNow | null>(null);
+  readonly listening = signal(false);
+  readonly quiet = signal(false);
+  readonly overlay = signal<Overlay>(null);
+  readonly foodSaid = signal<{ text: string } | null>(null);
+  readonly prefs: Signal<Prefs> = signal(readPrefs());
+  readonly house: House;
+  private readonly turns: Turns;
+  private readonly talk: Talk;
+  private readonly ringer = new Ringer();
+  private shownKey = "";
+  private counted = 0;
+  private asked: readonly string[] | null = null;
+
+  constructor(private readonly parts: DeskParts) {
+    this.house = new House({ ...parts, onChange: (sent) => this.changed(sent) });
+    this.state = signal(this.house.state);
+    this.now = signal(parts.now());
+    const lang = (): Sentence["lang"] => frontPerson(this.state.value)?.person.language ?? (this.state.value.household?.country === "UK" ? "en-GB" : "en-US");
+    this.turns = new Turns({
+      ...parts.speech,
+      earOff: { text: FIXED.earOff, lang: lang() },
+      onSentence: (s) => (this.saying.value = s),
+      onListening: (open) => (this.listening.value = open),
+      onHeard: (h) => this.talk.heard(h),
+    });
+    this.talk = new Talk({
+      turns: this.turns,
+      lang,
+      onIntent: (intent) => void this.send(intent),
+      onChrome: (act) => this.chrome(act),
+      onTwoNumbers: (texts) => this.twoNumbers(texts),
+      onFood: (text) => {
+        this.foodSaid.value = { text };
+        return true;
+      },
+    });
+    this.turns.setMode(MODES[this.prefs.value.voice]);
+  }
+
+  /** What the walk says now; the kitchen screen says what is due. */
+  say(): Say {
+    const house = this.state.value;
+    const now = this.now.value;
+    return sayWalk(house, now, GUARDS) ?? { title: "", lines: this.asked ? [...this.asked] : dueNow(house, now) };
+  }
+
+  async send(intent: Intent): Promise<Sent> {
+    this.refusal.value = null;
+    return this.house.send(intent);
+  }
+
+  /** Once a second: the clock moves on, waits end, the bell rings. */
+  tick(): void {
+    this.now.value = this.parts.now();
+    const house = this.state.value;
+    const { facts } = decide(house, { do: "pass time" }, this.now.value, "");
+    if (facts.length > 0) void this.house.send({ do: "pass time" });
+    this.count();
+    this.refresh();
+  }
+
+  touch(): void {
+    this.turns.touch();
+  }
+
+  /** Sentences that a press on the kitchen screen asked for. */
+  ask(lines: readonly string[]): void {
+    this.asked = lines;
+    this.shownKey = "";
+    this.refresh();
+    this.asked = null;
+  }
+
+  chrome(act: ChromeAct): void {
+    switch (act) {
+      case "help":
+        this.open(this.overlay.value === "help" ? null : "help");
+        break;
+      case "wrong":
+        this.open("wrong");
+        break;
+      case "again":
+        this.turns.again();
+        break;
+      case "quiet":
+      case "go on":
+        this.quiet.value = !this.quiet.value;
+        this.turns.quiet(this.quiet.value);
+        break;
+      case "back":
+        if (this.overlay.value) this.open(null);
+        else if (offers(this.state.value, this.now.value).some((o) => o.offer === "press" && o.role === "back")) void this.send({ do: "back" });
+        break;
+    }
+  }
+
+  open(overlay: Overlay): void {
+    this.overlay.value = overlay;
+    this.shownKey = "";
+    this.refresh();
+  }
+
+  change(prefs: Partial<Prefs>): void {
+    this.prefs.value = changePrefs(prefs);
+    this.turns.setMode(MODES[this.prefs.value.voice]);
+    this.parts.applyPrefs(this.prefs.value);
+  }
+
+  /** Shows and says what is true now; called after every change and every second. */
+  refresh(): void {
+    const house = this.state.value;
+    const now = this.now.value;
+    const scene = `${sceneKey(house, now)} ${this.overlay.value ?? ""} ${this.asked ? JSON.stringify(this.asked) : ""}`;
+    const edge = scene !== this.shownKey;
+    this.shownKey = scene;
+    const say = this.overlay.value ? this.overlaySay() : this.say();
+    this.talk.show({ key: scene, say, offers: this.overlay.value ? [] : offers(house, now), refusal: this.refusal.value }, house);
+    for (const ring of this.ringer.due(house, now, edge)) this.ring(ring.person, ring.level);
+  }
+
+  private overlaySay(): Say {
+    const me = frontPerson(this.state.value);
+    if (this.overlay.value === "help" && me?.walk) return { title: FIXED.help, lines: [...HELP[stepOf(me.walk)]] };
+    return { title: this.overlay.value === "wrong" ? FIXED.whatIsWrong : FIXED.help, lines: this.overlay.value === "wrong" ? [FIXED.whatIsWrong] : [] };
+  }
+
+  private ring(person: string, level: "calling" | "insistent" | "loud"): void {
+    const me = this.state.value.people[person];
+    if (!me?.walk) return;
+    const [text] = sayEat(contextOf(this.state.value, me, me.walk, this.now.value, GUARDS)).lines;
+    const lang = me.person.language;
+    void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
+  }
+
+  /** The hold is counted aloud, one number a second. */
+  private count(): void {
+    const walk = frontPerson(this.state.value)?.walk;
+    if (walk?.wait?.for !== "hold") {
+      this.counted = 0;
+      return;
+    }
+    const second = Math.floor((this.now.value.mono - walk.wait.began.mono) / 1000);
+    if (second >= 1 && second <= walk.wait.ms / 1000 && second > this.counted) {
+      this.counted = second;
+      this.turns.interrupt({ text: `${second}`, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
+    }
+  }
+
+  private twoNumbers(texts: readonly string[]): void {
+    this.refusal.value = { heading: "Two numbers", got: `I heard ${texts.join(" and ")}.`, wrong: "Those are two numbers. Neither is used.", todo: "Say one number, or press it." };
+    this.refresh();
+  }
+
+  private changed(sent: Sent): void {
+    this.now.value = this.parts.now();
+    this.state.value = this.house.state;
+    if (sent.notStored !== null) {
+      this.refusal.value = { heading: "Not saved", got: "The tablet could not save that.", wrong: "Nothing was changed.", todo: "Write it on paper. Then start the tablet again." };
+    } else if (sent.refusal) this.refusal.value = sayRefusal(sent.refusal);
+    if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
+    if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) void this.parts.ring("note");
+    this.refresh();
+  }
+}

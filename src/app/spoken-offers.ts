@@ -1,0 +1,67 @@
+// The present offers as the ear may hear them: the five constant things first, then the walk's own answers.
+import type { Intent } from "#events/intent.ts";
+import type { NumberSlot } from "#events/told.ts";
+import type { SpokenOffer } from "#speech/understand.ts";
+import type { SaidUnit } from "#speech/numbers.ts";
+import type { Offer } from "#walk/context.ts";
+import type { HouseState } from "#walk/state.ts";
+import { labelOf } from "#words/en/labels.ts";
+
+export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong";
+
+export type Meant = { what: "intent"; intent: Intent } | { what: "number"; slot: NumberSlot } | { what: "chrome"; act: ChromeAct };
+
+const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
+  { act: "help", phrases: ["help", "help me"] },
+  { act: "again", phrases: ["again", "say it again", "repeat"] },
+  { act: "quiet", phrases: ["quiet", "be quiet"] },
+  { act: "back", phrases: ["back", "go back"] },
+  { act: "wrong", phrases: ["something is wrong"] },
+];
+
+const UNIT: Partial<Record<NumberSlot, SaidUnit>> = { grams: "grams", dial: "units", "left in window": "units", "own number": "units", "telephoned number": "units" };
+
+export interface Heardable {
+  offers: SpokenOffer[];
+  meant: ReadonlyMap<string, Meant>;
+}
+
+/** Offers with the same words as an earlier one are left to the buttons, so that no phrase has two meanings. */
+export function spokenOffers(list: readonly Offer[], house: HouseState): Heardable {
+  const meant = new Map<string, Meant>();
+  const spoken: SpokenOffer[] = [];
+  const taken = new Set<string>();
+  const add = (id: string, phrases: readonly string[], means: Meant, refuses: boolean) => {
+    const free = phrases.map((p) => p.replace(/[,.:]/g, "").toLowerCase()).filter((p) => p !== "" && !taken.has(p));
+    if (free.length === 0) return;
+    for (const p of free) taken.add(p);
+    meant.set(id, means);
+    spoken.push(refuses ? { id, phrases: free, refuses: true } : { id, phrases: free });
+  };
+  // A voice alone never chooses the person: "carry on" for somebody else is left to the buttons.
+  const presses = list.flatMap((o) => (o.offer === "press" && o.intent.do !== "turn to" ? [o] : []));
+  const first = [...presses].sort((a, b) => rank(a.role) - rank(b.role));
+  first.forEach((o, i) => {
+    add(`press ${i}`, labelOf(o.intent, house).said, { what: "intent", intent: o.intent }, o.role === "no" || isNo(o.intent));
+  });
+  for (const { act, phrases } of CHROME) add(act, phrases, { what: "chrome", act }, false);
+  const slot = list.find((o): o is Extract<Offer, { offer: "number" }> => o.offer === "number")?.slot;
+  if (slot) {
+    meant.set("number", { what: "number", slot });
+    const unit = UNIT[slot];
+    spoken.push(unit ? { id: "number", number: true, unit } : { id: "number", number: true });
+  }
+  return { offers: spoken, meant };
+}
+
+/** A step's own answers are heard before what is always there. */
+function rank(role: Extract<Offer, { offer: "press" }>["role"]): number {
+  return { main: 0, no: 1, choice: 2, stop: 3, back: 4, wrong: 5 }[role];
+}
+
+const isNo = (intent: Intent): boolean =>
+  (intent.do === "answer taken" && intent.answer === "no") ||
+  (intent.do === "needle went in" && intent.answer === "no") ||
+  (intent.do === "primed" && !intent.stream) ||
+  intent.do === "meal is not ready" ||
+  (intent.do === "exercise" && !intent.hard);

@@ -1,0 +1,4 @@
+import { start } from "#app/start.tsx";
+
+const root = document.getElementById("app");
+if (root) void start(root);
