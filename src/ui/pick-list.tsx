@@ -9,7 +9,7 @@ export interface PickItem {
   label: string;
 }
 
-export interface PickListProps {
+interface PickListProps {
   heading: string;
   /** Level of the heading on the page it stands in; 2 if left out. */
   headingLevel?: 1 | 2 | 3;

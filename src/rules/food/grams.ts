@@ -3,17 +3,17 @@ import { type Grams, grams } from "#events/quantity.ts";
 import { inHalves } from "./plate.ts";
 
 /** Grams of carbohydrate in one serving of the published exchange lists (ADA and Academy of Nutrition and Dietetics meal-planning lists). */
-export const GRAMS_PER_SERVING = 15;
+const GRAMS_PER_SERVING = 15;
 /** Above this many grams a single meal is asked about. Own figure, no source: about ten slices of bread. */
-export const MUCH_FOR_ONE_MEAL = 150;
+const MUCH_FOR_ONE_MEAL = 150;
 /** A meal this many times the person's usual one is asked about. Own figure, no source. */
-export const TIMES_USUAL = 3;
+const TIMES_USUAL = 3;
 /** Above this many grams nothing is taken. Own figure, no source: 45 with a digit too many is 450. */
-export const MOST_GRAMS = 400;
+const MOST_GRAMS = 400;
 
 type NoNumber = { ok: false; why: "empty" | "not a number" | "zero" | "too many" | "too many decimals" };
-export type GramsCheck = { ok: true; grams: Grams } | { ok: "ask"; grams: Grams; why: "much for one meal" } | NoNumber;
-export type ServingsCheck = { ok: true; servings: number } | { ok: "ask"; servings: number; why: "much for one meal" } | NoNumber;
+type GramsCheck = { ok: true; grams: Grams } | { ok: "ask"; grams: Grams; why: "much for one meal" } | NoNumber;
+type ServingsCheck = { ok: true; servings: number } | { ok: "ask"; servings: number; why: "much for one meal" } | NoNumber;
 
 const read = (text: string, unit: RegExp): { ok: true; value: number } | NoNumber => {
   const bare = text.trim().replace(unit, "").trim().replace(",", ".");

@@ -7,7 +7,7 @@ import { type Counting, type Food, type Locale, nameOf } from "./foods.ts";
 const MOST_PORTIONS = 20;
 export const inHalves = (n: number): boolean => n > 0 && n <= MOST_PORTIONS && Number.isInteger(n * 2);
 
-export interface Refused {
+interface Refused {
   refused: "available carbohydrate not known" | "portions not in halves";
   food: Food;
 }

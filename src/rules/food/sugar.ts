@@ -5,7 +5,7 @@ import { FOODS, type Food } from "./foods.ts";
 /** Clinics teach 15 g, then a wait of 15 minutes (ADA "15-15 rule"); UK teaching says 15 to 20 g. */
 const TREATMENT_GRAMS = 15;
 
-export interface FastSugar {
+interface FastSugar {
   id: string;
   food: Food;
   /** The amount to say: "four tablets". */
