@@ -68,7 +68,7 @@ export const usableArea = (region: Region, side: Side, body: BodyMeasures): Area
 };
 
 /** Lengths are told in whole fingers; a sum of them may miss an edge by a rounding error. */
-const ROUNDING_MM = 1e-6;
+export const ROUNDING_MM = 1e-6;
 
 const within = (value: number, range: Range): boolean => value >= range.from - ROUNDING_MM && value <= range.to + ROUNDING_MM;
 
@@ -80,13 +80,15 @@ export const contains = (area: Area, spot: Spot): boolean => {
 };
 
 /** Both sides of the belly are one plane with the navel in the middle; every other side is a plane of its own. */
-const across = (spot: Spot): number => (spot.region === "belly" && spot.side === "right" ? -spot.outMm : spot.outMm);
+export const placeOnPlane = (spot: Spot): { plane: string; x: number; y: number } => {
+  if (spot.region !== "belly") return { plane: `${spot.side} ${spot.region}`, x: spot.outMm, y: spot.downMm };
+  return { plane: "belly", x: spot.side === "left" ? spot.outMm : -spot.outMm, y: spot.downMm };
+};
 
 /** Millimetres between two spots; Infinity when they lie on different planes. */
 export const distanceMm = (a: Spot, b: Spot): number => {
-  if (a.region !== b.region) return Number.POSITIVE_INFINITY;
-  if (a.region !== "belly" && a.side !== b.side) return Number.POSITIVE_INFINITY;
-  return Math.hypot(across(a) - across(b), a.downMm - b.downMm);
+  const [from, to] = [placeOnPlane(a), placeOnPlane(b)];
+  return from.plane === to.plane ? Math.hypot(from.x - to.x, from.y - to.y) : Number.POSITIVE_INFINITY;
 };
 
 /** Exactly the distance is far enough. */

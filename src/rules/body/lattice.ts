@@ -1,7 +1,7 @@
 // The spots that a plan chooses from: crossings of lines that can be told by touch, at least one finger apart.
 import type { BodyMeasures, Region, Side, Spot } from "#events/spot.ts";
-import { contains, type Range, usableArea } from "./area.ts";
-import { directions, starts } from "./directions.ts";
+import { contains, type Range, ROUNDING_MM, usableArea } from "./area.ts";
+import { starts } from "./directions.ts";
 import { effort, type Tellable, tellableLengths } from "./tellable.ts";
 
 export type Candidate = {
@@ -12,34 +12,46 @@ export type Candidate = {
   readonly effort: number;
 };
 
-/** Every position on an axis that words reach, shortest from the landmarks first. */
-const positions = (lengths: readonly Tellable[], range: Range, ends: readonly { downMm: number; sign: 1 | -1 }[]): number[] =>
-  [...new Set(ends.flatMap(({ downMm, sign }) => lengths.map(({ mm }) => downMm + sign * mm)))]
-    .filter((mm) => mm >= range.from - 1e-6 && mm <= range.to + 1e-6)
-    .sort((a, b) => a - b);
+type Position = { readonly mm: number; readonly effort: number };
+type End = { readonly downMm: number; readonly sign: 1 | -1 };
+
+/** Every position on an axis that words reach from its landmarks, in order; each with the least effort. */
+const positions = (lengths: readonly Tellable[], range: Range, ends: readonly End[]): Position[] => {
+  const found = new Map<number, Position>();
+  for (const { downMm, sign } of ends) {
+    for (const length of lengths) {
+      const mm = downMm + sign * length.mm + 0; // + 0: no minus nought
+      if (mm < range.from - ROUNDING_MM || mm > range.to + ROUNDING_MM) continue;
+      const known = found.get(mm)?.effort ?? Number.POSITIVE_INFINITY;
+      found.set(mm, { mm, effort: Math.min(known, effort(length.count)) });
+    }
+  }
+  return [...found.values()].sort((a, b) => a.mm - b.mm);
+};
 
 /** The first position, then each that lies a full gap further: no choice fits more lines. */
-const apart = (sorted: readonly number[], gap: number): number[] => {
-  const lines: number[] = [];
-  for (const mm of sorted) {
+const apart = (inOrder: readonly Position[], gap: number): Position[] => {
+  const lines: Position[] = [];
+  for (const position of inOrder) {
     const last = lines.at(-1);
-    if (last === undefined || mm >= last + gap - 1e-6) lines.push(mm);
+    if (last === undefined || Math.abs(position.mm - last.mm) >= gap - ROUNDING_MM) lines.push(position);
   }
   return lines;
 };
 
-type Lines = { readonly on: readonly number[]; readonly between: readonly number[] };
+type Lines = { readonly on: readonly Position[]; readonly between: readonly Position[] };
 
-const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly { downMm: number; sign: 1 | -1 }[]): Lines => {
+const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[]): Lines => {
   const lengths = tellableLengths(body);
   // Half fingers only where the clinic's spacing is wider than a finger: whole ones are felt better.
-  const plain = gap > body.fingerMm + 1e-6 ? lengths : lengths.filter(({ measure, count }) => measure === "hands" || Number.isInteger(count));
+  const plain = gap > body.fingerMm + ROUNDING_MM ? lengths : lengths.filter(({ measure, count }) => measure === "hands" || Number.isInteger(count));
   const usable = positions(plain, range, ends);
   // From the landmark's own line outwards both ways, so that lines above and below the navel mirror each other.
-  const below = apart(usable.filter((mm) => mm >= 0), gap);
-  const above = apart(usable.filter((mm) => mm <= 0).map((mm) => -mm).reverse(), gap).map((mm) => -mm);
-  const on = [...new Set([...above, ...below].map((mm) => mm + 0))].sort((a, b) => a - b);
-  return { on, between: positions(lengths, range, ends).filter((mm) => !on.includes(mm)) };
+  const down = apart(usable.filter(({ mm }) => mm >= 0), gap);
+  const up = apart(usable.filter(({ mm }) => mm <= 0).reverse(), gap).filter(({ mm }) => mm < 0);
+  const on = [...up, ...down];
+  const taken = new Set(on.map(({ mm }) => mm));
+  return { on, between: positions(lengths, range, ends).filter(({ mm }) => !taken.has(mm)) };
 };
 
 /**
@@ -53,12 +65,11 @@ export const lattice = (region: Region, side: Side, body: BodyMeasures, spacingM
   const outRange = region === "belly" ? { from: gap, to: area.out.to } : area.out;
   const out = axis(body, gap, outRange, [{ downMm: 0, sign: 1 }]);
   const down = axis(body, gap, area.down, starts(region, body));
-  const cross = (outs: readonly number[], downs: readonly number[], between: boolean): Candidate[] =>
-    outs.flatMap((outMm) =>
+  const cross = (outs: readonly Position[], downs: readonly Position[], between: boolean): Candidate[] =>
+    outs.flatMap((o) =>
       downs
-        .map((downMm): Spot => ({ region, side, outMm, downMm }))
-        .filter((spot) => contains(area, spot))
-        .map((spot) => ({ spot, between, effort: directions(spot, body).steps.reduce((sum, { count }) => sum + effort(count), 0) })),
+        .map((d): Candidate => ({ spot: { region, side, outMm: o.mm, downMm: d.mm }, between, effort: o.effort + d.effort }))
+        .filter(({ spot }) => contains(area, spot)),
     );
   return [...cross(out.on, down.on, false), ...cross(out.between, down.between, true)];
 };

@@ -2,9 +2,9 @@
 import type { BodyMeasures, NoGo, Region, Spot } from "#events/spot.ts";
 import { contains, nearerThan, nearNavel, usableArea } from "./area.ts";
 import { HARD_SPACING_MM, type SiteRules } from "./site-rules.ts";
+import { type SiteUse, usesOnSkin } from "./uses.ts";
 
-/** An injection that was given: days before now, whole or part. */
-export type SiteUse = { readonly spot: Spot; readonly daysAgo: number };
+export type { SiteUse };
 
 export type SpotQuestion = {
   readonly body: BodyMeasures;
@@ -41,20 +41,11 @@ export const whyNever = (spot: Spot, q: SpotQuestion): null | SpotReason => {
   return null;
 };
 
-/** Days since the newest use nearer than mm; null if there is none. */
-export const daysSinceUse = (spot: Spot, uses: readonly SiteUse[], mm: number): number | null => {
-  let newest: number | null = null;
-  for (const use of uses) {
-    if ((newest === null || use.daysAgo < newest) && nearerThan(use.spot, spot, mm)) newest = use.daysAgo;
-  }
-  return newest;
-};
-
 /** null: the spot may be used. A spot used exactly restDays ago is free. */
 export const whyNot = (spot: Spot, q: SpotQuestion): null | SpotReason => {
   const never = whyNever(spot, q);
   if (never !== null) return never;
   const rest = Math.min(q.rules.restDays, q.rules.acceptedRestDays ?? q.rules.restDays);
-  const days = daysSinceUse(spot, q.uses, spacingOf(q.rules));
+  const days = usesOnSkin(q.uses).daysSince(spot, spacingOf(q.rules));
   return days === null || days >= rest ? null : { why: "still resting", daysAgo: days, restDays: rest };
 };

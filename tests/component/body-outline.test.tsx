@@ -1,0 +1,71 @@
+import { render, screen } from "@testing-library/preact";
+import { describe, expect, it } from "vitest";
+import { BodyOutline, type BodyOutlineMark } from "#ui/body-outline.tsx";
+
+const marks: BodyOutlineMark[] = [
+  { xMm: 199, yMm: 154, label: "here", kind: "here" },
+  { xMm: 250, yMm: 120, label: "navel", kind: "never", radiusMm: 51 },
+  { xMm: 318, yMm: 120, label: "12 days", kind: "rest" },
+  { xMm: 100, yMm: 120, label: "40 days", kind: "old" },
+];
+const draw = (region: "belly" | "thigh" | "arm" | "buttock" = "belly") =>
+  render(<BodyOutline region={region} widthMm={500} heightMm={240} marks={marks} title="Left side of the belly" edges={{ left: "left", right: "right" }} />);
+
+describe("the body outline", () => {
+  it("is one picture with its title in words", () => {
+    draw();
+    expect(screen.getByRole("img", { name: "Left side of the belly" })).toBeTruthy();
+  });
+
+  it("puts a word beside every mark and at both edges", () => {
+    const { container } = draw();
+    const words = [...container.querySelectorAll("text")].map((text) => text.textContent);
+    expect(words.sort()).toEqual(["12 days", "40 days", "here", "left", "navel", "right"]);
+  });
+
+  it("tells the kinds apart by shape: ring and cross, hatching, dot", () => {
+    const { container } = draw();
+    expect(container.querySelectorAll(".outline-here circle, .outline-here path").length).toBe(2);
+    const hatched = [...container.querySelectorAll(".outline-never circle")].map((circle) => circle.getAttribute("fill"));
+    const id = container.querySelector("pattern")?.id ?? "none";
+    expect(hatched).toContain(`url(#${id})`);
+    expect(container.querySelectorAll(".outline-rest circle").length).toBe(1);
+    expect(container.querySelectorAll(".outline-old circle").length).toBe(1);
+  });
+
+  it("draws the next spot on top of every other mark, at its place", () => {
+    const { container } = draw();
+    const drawn = [...container.querySelectorAll(".outline-mark")];
+    expect(drawn.at(-1)?.getAttribute("class")).toContain("outline-here");
+    const ring = drawn.at(-1)?.querySelector("circle");
+    expect([ring?.getAttribute("cx"), ring?.getAttribute("cy")]).toEqual(["199", "154"]);
+  });
+
+  it("keeps the days inside the picture, on the roomier side of their dot", () => {
+    const { container } = draw();
+    const anchor = (kind: string) => container.querySelector(`.outline-${kind} text`)?.getAttribute("text-anchor");
+    expect([anchor("rest"), anchor("old")]).toEqual(["end", "start"]);
+  });
+
+  it("carries no inline style, which the page rules forbid, and no colour of its own", () => {
+    const { container } = draw();
+    expect(container.innerHTML).not.toMatch(/style=|#[0-9a-f]{3,6}"|rgb\(|hsl\(/);
+    expect(container.querySelector("style")).toBeNull();
+  });
+
+  it("gives two drawings on one page their own hatching", () => {
+    const { container } = render(
+      <div>
+        <BodyOutline region="thigh" widthMm={200} heightMm={380} marks={marks} title="Left thigh" />
+        <BodyOutline region="thigh" widthMm={200} heightMm={380} marks={marks} title="Right thigh" />
+      </div>,
+    );
+    const ids = [...container.querySelectorAll("pattern")].map(({ id }) => id);
+    expect(new Set(ids).size).toBe(2);
+  });
+
+  it("has an outline of its own for each region", () => {
+    const shapes = (["belly", "thigh", "arm", "buttock"] as const).map((region) => draw(region).container.querySelector(".outline-skin")?.getAttribute("d"));
+    expect(new Set(shapes).size).toBe(4);
+  });
+});
