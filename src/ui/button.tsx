@@ -21,10 +21,12 @@ export interface BigButtonProps {
   pressed?: boolean;
   /** Where one-switch scanning starts: the button that can do no harm. */
   safe?: boolean;
+  /** Breaks the label at its middle, where room across is short. */
+  twoLines?: boolean;
 }
 
 export function BigButton(props: BigButtonProps) {
-  const { label, onPress, role, describedBy, pressed, safe } = props;
+  const { label, onPress, role, describedBy, pressed, safe, twoLines } = props;
   const press = usePress(onPress);
   const icon = pressed ? <TickIcon /> : props.icon === undefined ? iconOf(role) : props.icon;
   return (
@@ -37,8 +39,21 @@ export function BigButton(props: BigButtonProps) {
       {...press}
     >
       {icon}
-      <span class="button-label">{label}</span>
+      <span class="button-label">{twoLines ? halves(label) : label}</span>
     </button>
+  );
+}
+
+/** The label in two parts, split at the space nearest its middle; the space stays, for whoever hears the name. */
+function halves(label: string): ComponentChildren {
+  const middle = label.length / 2;
+  const spaces = [...label.matchAll(/ /g)].map((space) => space.index);
+  const nearest = spaces.toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0];
+  if (nearest === undefined) return label;
+  return (
+    <>
+      <span class="half">{label.slice(0, nearest)}</span> <span class="half">{label.slice(nearest + 1)}</span>
+    </>
   );
 }
 

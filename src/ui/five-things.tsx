@@ -1,7 +1,7 @@
 // The five things that are always offered, in the same order and the same places (WCAG 3.2.6).
 // Landscape: four at the top, Back at the bottom left. Portrait: three and two at the top.
 import { BigButton } from "./button.tsx";
-import { OctagonIcon, QuestionIcon } from "./icons.tsx";
+import { OctagonIcon } from "./icons.tsx";
 
 export interface Thing {
   label: string;
@@ -19,11 +19,17 @@ export interface FiveThingsProps {
   wrong: Thing;
 }
 
+const mark = (
+  <span class="help-mark" aria-hidden="true">
+    ?
+  </span>
+);
+
 export function FiveThings({ name, help, again, quiet, back, wrong }: FiveThingsProps) {
   return (
     <nav class="five" aria-label={name}>
       <div class="five-first">
-        <BigButton role="bar" icon={<QuestionIcon />} {...help} />
+        <BigButton role="bar" icon={mark} {...help} />
         <BigButton role="bar" safe {...again} />
         <BigButton role="bar" {...quiet} />
       </div>
@@ -31,7 +37,7 @@ export function FiveThings({ name, help, again, quiet, back, wrong }: FiveThings
         <BigButton role="bar" {...back} />
       </div>
       <div class="five-wrong">
-        <BigButton role="bar" icon={<OctagonIcon />} {...wrong} />
+        <BigButton role="bar" icon={<OctagonIcon />} twoLines {...wrong} />
       </div>
     </nav>
   );

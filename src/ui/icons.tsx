@@ -47,14 +47,6 @@ export function TickIcon() {
   );
 }
 
-export function QuestionIcon() {
-  return (
-    <Icon>
-      <path d="M7 8c0-3 2.2-5 5-5s5 2 5 4.7c0 3.8-5 4-5 7.8M12 20.5v.1" />
-    </Icon>
-  );
-}
-
 /** The tablet is listening. */
 export function EarIcon() {
   return (

@@ -5,17 +5,23 @@ import type { Line } from "./pages.ts";
 export function linesIn(words: HTMLElement): Line[] {
   const origin = words.getBoundingClientRect().top;
   const lines: Line[] = [];
-  const add = (box: DOMRect) => {
-    if (box.height > 0 && box.width > 1) lines.push({ top: box.top - origin, bottom: box.bottom - origin });
+  const add = (box: DOMRect, air = 0) => {
+    if (box.height > 0 && box.width > 1) lines.push({ top: box.top + air - origin, bottom: box.bottom - origin });
   };
   const texts = document.createTreeWalker(words, NodeFilter.SHOW_TEXT);
   for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
     const range = document.createRange();
     range.selectNodeContents(node);
-    for (const box of range.getClientRects()) add(box);
+    const air = airAbove(node.parentElement);
+    for (const box of range.getClientRects()) add(box, air);
   }
   for (const whole of words.querySelectorAll("svg, img, button")) add(whole.getBoundingClientRect());
   return lines;
+}
+
+/** The box of a line is higher than its letters, even than capitals with accents. */
+function airAbove(element: Element | null): number {
+  return element ? 0.1 * Number.parseFloat(getComputedStyle(element).fontSize) : 0;
 }
 
 /** Px from the top of the words to this element. */

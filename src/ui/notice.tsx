@@ -1,8 +1,8 @@
 // Something was not as it must be, in three parts: what we got, what is wrong, what to do.
 
 export interface NoticeProps {
-  /** A plain noun first, for example "Number too big". */
-  heading: string;
+  /** A plain noun first, for example "Number too big"; left out where the title of the screen says it. */
+  heading?: string;
   got: string;
   wrong: string;
   todo: string;
@@ -10,11 +10,11 @@ export interface NoticeProps {
 
 export function Notice({ heading, got, wrong, todo }: NoticeProps) {
   return (
-    <section class="notice" aria-label={heading}>
-      <h2 class="notice-heading">{heading}</h2>
+    <div class="notice">
+      {heading ? <h2 class="notice-heading">{heading}</h2> : null}
       <p>{got}</p>
       <p>{wrong}</p>
       <p class="notice-todo">{todo}</p>
-    </section>
+    </div>
   );
 }

@@ -33,7 +33,8 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
     const next = fitOf(frame.current, view.current, words.current);
     setFit((before) => (JSON.stringify(before) === JSON.stringify(next) ? before : next));
   };
-  useLayoutEffect(measure);
+  // Only when new words come, never after its own turn: a measure that feeds itself could go round for ever.
+  useLayoutEffect(measure, [children]);
   useEffect(() => whenRoomChanges([frame.current, words.current], measure), []);
   useLayoutEffect(() => setTurned(0), [pageKey]);
   useLayoutEffect(() => {

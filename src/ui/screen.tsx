@@ -27,6 +27,8 @@ export interface ScreenProps {
   focusHeading?: boolean;
   /** pad: the children are a NumberPad, which brings its own actions. */
   shape?: "plain" | "pad";
+  /** Room is short and the sentences ask the question themselves: the heading is there for screen readers only. */
+  hideTitle?: boolean;
 }
 
 export function Screen(props: ScreenProps) {
@@ -38,24 +40,23 @@ export function Screen(props: ScreenProps) {
     if (focusHeading) heading.current?.focus({ preventScroll: true });
   }, [guard, screenKey, focusHeading]);
   const said = sentences.findIndex((sentence) => sentence.current);
-  const words = (
-    <>
-      <h1 ref={heading} tabIndex={-1} class="screen-title">
-        {title}
-      </h1>
-      <Captions sentences={sentences} />
-    </>
-  );
+  // On the pad screen room is short: the sentences ask the question, the heading is there for screen readers.
+  const titleClass = (shape === "pad" || props.hideTitle) && sentences.length > 0 ? "for-ears" : "screen-title";
   return (
     <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}`}>
       {props.bar}
       <main class="screen-main">
-        {props.banner}
-        <Pager moreLabel={props.moreLabel} pageKey={screenKey} showing={said}>
-          {words}
-          {shape === "plain" ? props.children : null}
-        </Pager>
-        {props.side ? <div class="screen-side">{props.side}</div> : null}
+        <div class="screen-middle">
+          {props.banner}
+          <Pager moreLabel={props.moreLabel} pageKey={screenKey} showing={said}>
+            <h1 ref={heading} tabIndex={-1} class={titleClass}>
+              {title}
+            </h1>
+            <Captions sentences={sentences} />
+            {shape === "plain" ? props.children : null}
+          </Pager>
+          {props.side ? <div class="screen-side">{props.side}</div> : null}
+        </div>
         {shape === "pad" ? props.children : null}
         {props.actions ? <div class="screen-actions">{props.actions}</div> : null}
       </main>

@@ -21,6 +21,17 @@ export function TextField(props: TextFieldProps) {
   const { label, value, onInput, hint, problem, unitWords, keyboard = "text", secret, fill = "off" } = props;
   const id = useId();
   const about = [hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(" ");
+  const box = {
+    id,
+    value,
+    class: "field-box",
+    inputMode: keyboard,
+    autoComplete: fill,
+    spellcheck: false,
+    "aria-describedby": about === "" ? undefined : about,
+    "aria-invalid": problem ? true : undefined,
+    onInput: (event: Event & { currentTarget: HTMLInputElement }) => onInput(event.currentTarget.value),
+  };
   return (
     <div class="field" data-problem={problem ? "yes" : undefined}>
       <label class="field-label" for={id}>
@@ -37,18 +48,7 @@ export function TextField(props: TextFieldProps) {
         </p>
       ) : null}
       <div class="field-line">
-        <input
-          class="field-box"
-          id={id}
-          type={secret ? "password" : "text"}
-          inputMode={keyboard}
-          autoComplete={fill}
-          spellcheck={false}
-          value={value}
-          aria-describedby={about === "" ? undefined : about}
-          aria-invalid={problem ? true : undefined}
-          onInput={(event) => onInput(event.currentTarget.value)}
-        />
+        {secret ? <input type="password" {...box} /> : <input type="text" {...box} />}
         {unitWords ? <span class="field-unit">{unitWords}</span> : null}
       </div>
     </div>

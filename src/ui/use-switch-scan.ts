@@ -71,5 +71,5 @@ function light(buttons: readonly HTMLButtonElement[], state: ScanState, before: 
     else delete button.dataset.lit;
   });
   const button = lit === null ? undefined : buttons[lit];
-  if (button) say(button.textContent?.trim() ?? "");
+  if (button) say((button.querySelector(".button-label") ?? button).textContent?.trim() ?? "");
 }
