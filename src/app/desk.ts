@@ -76,7 +76,9 @@ export class Desk {
         return true;
       },
     });
-    this.turns.setMode(MODES[this.prefs.value.voice]);
+    // Nothing talks before somebody chose who does.
+    this.turns.setMode(this.prefs.value.chose ? MODES[this.prefs.value.voice] : "text only");
+    if (!this.prefs.value.chose) this.overlay.value = "voice";
   }
 
   /** What the walk says now; the kitchen screen says what is due. */

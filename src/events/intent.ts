@@ -21,7 +21,7 @@ export type Intent =
   | { do: "pass time" }
   // Numbers
   | { do: "give number"; slot: NumberSlot; text: string; via: Via; helper: string | null }
-  | { do: "agree number"; source?: "finger" | "sensor" }
+  | { do: "agree number" }
   | { do: "change number" }
   | { do: "choose unit"; unit: GlucoseUnit }
   | { do: "read word"; word: "HI" | "LO"; via: Via }

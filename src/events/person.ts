@@ -10,6 +10,8 @@ export const person = z.object({
   shape: z.enum(["circle", "square", "triangle", "star"]),
   language: z.enum(["en-US", "en-GB"]),
   glucoseUnit,
+  /** Where this person's readings come from; a finger where the keeper did not say. */
+  readsFrom: z.optional(z.enum(["finger", "sensor"])),
   /** How the dial is known: read with the eyes, or counted in clicks alone (then twice, or by a helper). */
   dialBy: z.enum(["reads", "counts twice", "helper"]),
   /** Pen to injection only with somebody at the elbow (failing memory). */

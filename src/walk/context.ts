@@ -43,7 +43,7 @@ export interface StepRules {
   /** Only called with an intent that is on offer. */
   decide(c: Ctx, intent: Intent): Outcome;
   /** What a number given for a slot of this step leads to, once it was read back and agreed. */
-  accept?(c: Ctx, slot: NumberSlot, text: string, source: "finger" | "sensor"): Outcome;
+  accept?(c: Ctx, slot: NumberSlot, text: string): Outcome;
   /** Facts to store on arriving here, before anything is shown. */
   arrive?(c: Ctx): Happened[];
 }

@@ -72,8 +72,7 @@ export class Table {
 
   /** Gives a number and agrees to the read-back. */
   number(slot: Extract<Intent, { do: "give number" }>["slot"], text: string): this {
-    const glucose = slot === "reading" || slot === "recheck after low";
-    return this.send({ do: "give number", slot, text, via: "touch", helper: null }, glucose ? { do: "agree number", source: "finger" } : { do: "agree number" });
+    return this.send({ do: "give number", slot, text, via: "touch", helper: null }, { do: "agree number" });
   }
 
   step(): string {

@@ -8,7 +8,6 @@ import { Bar, type Chrome } from "#screens/shared/bar.tsx";
 import { BigButton } from "#ui/button.tsx";
 import { Countdown } from "#ui/countdown.tsx";
 import { Notice } from "#ui/notice.tsx";
-import { PickList } from "#ui/pick-list.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { type Offer, waitLeft } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
@@ -17,6 +16,7 @@ import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
+import { ChoicesScreen } from "./choices-screen.tsx";
 import { PadScreen } from "./pad-screen.tsx";
 import { PlaceDrawing } from "./place-drawing.tsx";
 import { PlateStep } from "./plate-step.tsx";
@@ -45,7 +45,11 @@ const keyOf = (intent: Intent): string => JSON.stringify(intent);
 export function WalkScreen(props: WalkScreenProps) {
   const { house, say, offers, refusal, onIntent, chrome } = props;
   const [pad, openPad] = useState<NumberSlot | null>(null);
-  useEffect(() => openPad(null), [props.screenKey]);
+  const [others, openOthers] = useState(false);
+  useEffect(() => {
+    openPad(null);
+    openOthers(false);
+  }, [props.screenKey]);
   const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
   const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
   const wrongs = offers.filter((o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report");
@@ -61,16 +65,19 @@ export function WalkScreen(props: WalkScreenProps) {
   }
 
   const shownStops = stop.filter((o) => o.intent.do !== "leave" || answers.length + slots.length === 0);
-  const all = [
+  const all: Act[] = [
     ...[...shownStops, ...wrongs].map((o) => button(o, house, onIntent)),
-    ...slots.map((slot) => ({ key: slot, label: PAD_BUTTON[slot], role: (answers.some((a) => a.role === "main") ? "choice" : "main") as "choice" | "main", press: () => openPad(slot) })),
+    ...slots.map((slot) => ({ key: slot, label: PAD_BUTTON[slot], role: answers.some((a) => a.role === "main") ? ("choice" as const) : ("main" as const), press: () => openPad(slot) })),
     ...answers.filter((o) => o.role !== "main").map((o) => button(o, house, onIntent)),
     ...answers.filter((o) => o.role === "main").map((o) => button(o, house, onIntent)),
   ];
-  const few = all.length <= 4;
-  const left = walk?.wait && !few ? 0 : walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
-  const actions = few ? all : all.filter((b) => b.role === "main");
-  const listed = few ? [] : all.filter((b) => b.role !== "main");
+  const { actions, rest } = split(all);
+  if (others && rest.length > 0) {
+    const buttons = rest.map((b) => ({ label: b.label, press: b.press }));
+    return <ChoicesScreen title={say.title} speaking={-1} focusHeading={props.focusHeading} chrome={{ ...chrome, onBack: () => openOthers(false) }} buttons={buttons} banner={props.banner} />;
+  }
+  const more = rest.length > 0 ? [{ key: "others", label: walk?.offered && !walk.place ? FIXED.anotherPlace : FIXED.otherAnswers, role: "choice" as const, press: () => openOthers(true) }] : [];
+  const left = walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
   const sentences = say.lines.map((text, i) => ({ text, current: i === props.speaking }));
   return (
     <Screen
@@ -82,19 +89,19 @@ export function WalkScreen(props: WalkScreenProps) {
       focusHeading={props.focusHeading}
       banner={props.banner}
       side={<Side say={say} left={left} house={house} />}
-      actions={actions.map((b) => (
+      hideTitle={actions.length + more.length > 2 || say.lines.length > 2}
+      actions={[...more, ...actions].map((b) => (
         <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />
       ))}
     >
       {refusal ? <Notice {...refusal} /> : null}
-      {listed.length > 0 ? <Many heading={say.title} buttons={listed} /> : null}
     </Screen>
   );
 }
 
-function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void) {
+function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void): Act {
   const role = o.role === "main" ? "main" : o.role === "stop" || o.role === "wrong" ? "stop" : "choice";
-  return { key: keyOf(o.intent), label: labelOf(o.intent, house).shown, role: role as "main" | "choice" | "stop", press: () => onIntent(o.intent) };
+  return { key: keyOf(o.intent), label: labelOf(o.intent, house).shown, role, press: () => onIntent(o.intent) };
 }
 
 function Side({ say, left, house }: { say: Say; left: number | null; house: HouseState }) {
@@ -110,17 +117,17 @@ function Side({ say, left, house }: { say: Say; left: number | null; house: Hous
   );
 }
 
-/** More answers than fit below: a screenful at a time. */
-function Many({ heading, buttons }: { heading: string; buttons: { key: string; label: string; press(): void }[] }) {
-  return (
-    <PickList
-      heading={heading}
-      items={buttons.map((b) => ({ id: b.key, label: b.label }))}
-      onPick={(id) => buttons.find((b) => b.key === id)?.press()}
-      pageSize={4}
-      moreLabel={FIXED.more}
-      beforeLabel={FIXED.before}
-      pageWords={FIXED.page}
-    />
-  );
+interface Act {
+  key: string;
+  label: string;
+  role: "main" | "choice" | "stop";
+  press(): void;
+}
+
+/** Four buttons fit. Of more, the main one stays, or the first three; the others are one press away. By voice all are heard. */
+function split(all: readonly Act[]): { actions: readonly Act[]; rest: readonly Act[] } {
+  if (all.length <= 4) return { actions: all, rest: [] };
+  const mains = all.filter((a) => a.role === "main");
+  if (mains.length > 0) return { actions: mains, rest: all.filter((a) => a.role !== "main") };
+  return { actions: all.slice(0, 3), rest: all.slice(3) };
 }

@@ -53,11 +53,11 @@ function afterRecheck(c: Ctx, stillLow: boolean): Happened[] {
   return enough ? [{ type: "call raised", why: "still low" }] : [];
 }
 
-function accept(c: Ctx, _slot: NumberSlot, text: string, source: "finger" | "sensor"): Outcome {
+function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   const glucose = glucoseOf(c, text);
   const stillLow = c.guards.isLow(glucose, c.card);
   const draft = c.walk.draft;
-  return happen({ type: "reading taken", glucose, source, via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterRecheck(c, stillLow));
+  return happen({ type: "reading taken", glucose, source: c.me.person.readsFrom ?? "finger", via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterRecheck(c, stillLow));
 }
 
 export const low: StepRules = {

@@ -30,11 +30,7 @@ export function numberOffers(c: Ctx, slots: readonly NumberSlot[]): Offer[] {
     case "which unit":
       return [press("choice", { do: "choose unit", unit: "mg/dL" }), press("choice", { do: "choose unit", unit: "mmol/L" }), press("no", { do: "change number" })];
     case "read back": {
-      const reading = draft?.slot === "reading" || draft?.slot === "recheck after low";
-      const yes = reading
-        ? [press("main", { do: "agree number", source: "finger" }), press("choice", { do: "agree number", source: "sensor" })]
-        : [press("main", { do: "agree number" })];
-      return [...yes, press("no", { do: "change number" })];
+      return [press("main", { do: "agree number" }), press("no", { do: "change number" })];
     }
   }
 }
@@ -53,10 +49,10 @@ function give(c: Ctx, intent: Extract<Intent, { do: "give number" }>, rules: Ste
         { type: "number turned down", slot },
       );
     }
-    const accepted = rules.accept?.(c, slot, read.text, "finger") ?? happen();
+    const accepted = rules.accept?.(c, slot, read.text) ?? happen();
     return { ...accepted, events: [given, ...accepted.events] };
   }
-  if (!c.guards.readsBack && rules.accept) return rules.accept(c, slot, read.text, "finger");
+  if (!c.guards.readsBack && rules.accept) return rules.accept(c, slot, read.text);
   return happen(given);
 }
 
@@ -82,7 +78,7 @@ export function decideNumber(c: Ctx, intent: NumberIntent, rules: StepRules): Ou
       const read = readNumber(c, draft.slot, draft.text);
       if (read.ok === false) return refuse(read.refusal, { type: "number turned down", slot: draft.slot });
       if (draft.first === null && c.guards.digitsAgain(draft.slot, draft.via, read.unusual)) return happen({ type: "digits asked again", slot: draft.slot });
-      return rules.accept?.(c, draft.slot, draft.text, intent.source ?? "finger") ?? happen();
+      return rules.accept?.(c, draft.slot, draft.text) ?? happen();
     }
   }
 }

@@ -85,7 +85,8 @@ export const plate: StepRules = {
       case "remove food":
         return happen({ type: "food taken off the plate", index: intent.index });
       case "plate is complete":
-        return giveTotal(c, plateTotal(c.walk.lines), null);
+        // Meat and water have no carbohydrate: a plate of foods may come to nothing, a number typed by hand may not.
+        return plateTotal(c.walk.lines) === 0 ? happen({ type: "plate agreed", grams: grams(0), how: "foods" }) : giveTotal(c, plateTotal(c.walk.lines), null);
       case "usual meal":
         return giveTotal(c, c.me.person.usualMeals[intent.index]?.grams ?? 0, "usual meal");
       case "meal is ready":

@@ -19,10 +19,10 @@ function afterReading(c: Ctx, glucose: Glucose): Happened[] {
   return c.guards.isLow(glucose, c.card) ? [{ type: "low began", because: "reading" }] : [];
 }
 
-function accept(c: Ctx, _slot: string, text: string, source: "finger" | "sensor"): Outcome {
+function accept(c: Ctx, _slot: string, text: string): Outcome {
   const glucose = glucoseOf(c, text);
   const draft = c.walk.draft;
-  return happen({ type: "reading taken", glucose, source, via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterReading(c, glucose));
+  return happen({ type: "reading taken", glucose, source: c.me.person.readsFrom ?? "finger", via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterReading(c, glucose));
 }
 
 export const reading: StepRules = {

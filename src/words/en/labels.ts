@@ -58,7 +58,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "give number":
       return label("Give a number");
     case "agree number":
-      return intent.source === "sensor" ? label("Yes, from a sensor", "yes from the sensor") : label(`Yes, ${draft?.text ?? ""}`, ...YES);
+      return label(`Yes, ${draft?.text ?? ""}`, ...YES);
     case "change number":
       return me?.walk?.reading?.word === "HI" && !draft ? label("Test again") : label("No, change it", ...NO, "change it");
     case "choose unit":

@@ -50,7 +50,7 @@ export function sayPlate(c: Ctx): Say {
     case "ready":
       return {
         title: "Is the meal ready?",
-        lines: [...(c.walk.plate?.grams ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []), "Is the meal ready to eat?"],
+        lines: [...(typeof c.walk.plate?.grams === "number" ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []), "Is the meal ready to eat?"],
       };
   }
 }

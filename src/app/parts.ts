@@ -1,0 +1,59 @@
+// The tablet's own voice, ear and tones, plugged together once.
+import type { Prefs } from "#devices/prefs.ts";
+import { tones } from "#devices/tones.ts";
+import { BrowserEars, browserHearing } from "#speech/ears-browser.ts";
+import type { EarsPort, VoicePort } from "#speech/ports.ts";
+import { browserTimers } from "#speech/timers.ts";
+import { BrowserVoice, browserSpeech } from "#speech/voice-browser.ts";
+import { type VoiceChain, voiceChain } from "#speech/voice-chain.ts";
+import { textVoice } from "#speech/voice-text.ts";
+
+export interface SoundParts {
+  voice: VoiceChain;
+  ears: EarsPort;
+  ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
+  wake(): void;
+  apply(prefs: Prefs): void;
+  /** The browser's own voice works, or was not tried yet; false: only text and tones are left. */
+  hasVoice(): boolean;
+}
+
+const TONE = { note: "note", calling: "remind", insistent: "soon", loud: "now" } as const;
+/** Speech follows a tone after this pause and never over it (style rule 24). */
+const AFTER_TONE_MS = 300;
+
+/** An ear that is there only while somebody wants to be heard. */
+function whenWanted(ear: EarsPort, wanted: () => boolean): EarsPort {
+  return {
+    name: ear.name,
+    available: async () => (wanted() ? ear.available() : "not allowed"),
+    listen: (vocabulary, onHeard) => ear.listen(vocabulary, onHeard),
+    pause: () => ear.pause(),
+  };
+}
+
+export function soundParts(prefs: Prefs, lang: string): SoundParts {
+  let listens = false;
+  const speech = browserSpeech(window, browserTimers);
+  const own: VoicePort[] = speech ? [new BrowserVoice(speech)] : [];
+  const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
+  const bell = tones();
+  const apply = (p: Prefs) => {
+    voice.setRate(p.rate);
+    voice.setVolume(p.volume);
+    bell.setVolume(p.volume);
+    listens = p.voice === "speaks and listens";
+  };
+  apply(prefs);
+  return {
+    voice,
+    ears: whenWanted(new BrowserEars(browserHearing(window, browserTimers), lang), () => listens),
+    async ring(level) {
+      await bell.play(TONE[level]);
+      await new Promise<void>((done) => browserTimers.after(AFTER_TONE_MS, done));
+    },
+    wake: () => void bell.wake(),
+    apply,
+    hasVoice: () => own.some((v) => v.health() === "works" || v.health() === "untried"),
+  };
+}

@@ -1,0 +1,17 @@
+// A new version waits until somebody asks for it on the kitchen screen; it never comes in during a walk.
+import { signal } from "@preact/signals";
+import { registerSW } from "virtual:pwa-register";
+
+export const updateReady = signal(false);
+let apply: (reload?: boolean) => Promise<void> = async () => undefined;
+
+/** Registers the service worker. Where the address is not secure there is none, and the app says so elsewhere. */
+export function watchForUpdates(): void {
+  apply = registerSW({
+    onNeedRefresh() {
+      updateReady.value = true;
+    },
+  });
+}
+
+export const takeUpdate = (): void => void apply(true);
