@@ -72,24 +72,35 @@ const compare = (a: Ranked, b: Ranked, lastSide: LastSide): number => {
   return Number(b.hardRest) - Number(a.hardRest) || b.rested - a.rested || sameSide(a) - sameSide(b) || easier;
 };
 
-const newestIn = (region: Region, uses: readonly SiteUse[]): Spot["side"] | null => uses.find((use) => use.spot.region === region)?.spot.side ?? null;
+const newestSide = (region: Region, uses: readonly SiteUse[]): Spot["side"] | null => uses.find((use) => use.spot.region === region)?.spot.side ?? null;
+
+const best = (ranked: readonly Ranked[], q: PlanQuestion): Plan | null => {
+  const [first, ...others] = ranked;
+  if (first === undefined) return null;
+  const sides = new Map(REGIONS.map((region) => [region, newestSide(region, q.uses)]));
+  const { spot, rested, fullRest } = others.reduce((a, b) => (compare(a, b, (region) => sides.get(region) ?? null) <= 0 ? a : b), first);
+  return { spot, restDays: fullRest ? q.rules.restDays : rested, fullRest };
+};
 
 /** Deterministic: the same question has the same answer. */
 export const nextSpot = (q: PlanQuestion): Plan => {
   const regions = REGIONS.filter((region) => !q.leftOutRegions.includes(region) && (q.region === null || q.region === region));
   if (regions.length === 0) return { none: true, why: "no region may be used" };
-  const all = regions.flatMap((region) => SIDES.flatMap((side) => lattice(region, side, q.body, spacingOf(q.rules))));
-  const allowed = all.filter(({ spot }) => whyNever(spot, q) === null);
-  if (allowed.length === 0) {
-    const butForTheLast = all.some(({ spot }) => whyNever(spot, q)?.why === "too near the last one");
-    return { none: true, why: butForTheLast ? "every place is too near the last one" : "every place is ruled out" };
+  const spotsOf = (region: Region) => SIDES.flatMap((side) => lattice(region, side, q.body, spacingOf(q.rules)));
+  const notDeclined = ({ spot }: Candidate) => !q.declined.some((declined) => nearerThan(declined, spot, spacingOf(q.rules)));
+  const allowed = ({ spot }: Candidate) => whyNever(spot, q) === null;
+
+  // Nearly always the first region has rested skin on its lines, and the rest need not be looked at.
+  for (const region of regions) {
+    const lines = spotsOf(region).filter((c) => !c.between && allowed(c) && notDeclined(c));
+    const rested = best(rank(lines, q).filter(({ fullRest }) => fullRest), q);
+    if (rested !== null) return rested;
   }
-  const open = allowed.filter(({ spot }) => !q.declined.some((declined) => nearerThan(declined, spot, spacingOf(q.rules))));
-  if (open.length === 0) return { none: true, why: "every place was declined" };
-  const lines = rank(open.filter(({ between }) => !between), q);
-  const [first, ...others] = lines.some(({ fullRest }) => fullRest) ? lines : rank(open, q);
-  if (first === undefined) throw new Error("open places were lost while ranking");
-  const lastSides = new Map(regions.map((region) => [region, newestIn(region, q.uses)]));
-  const best = others.reduce((a, b) => (compare(a, b, (region) => lastSides.get(region) ?? null) <= 0 ? a : b), first);
-  return { spot: best.spot, restDays: best.fullRest ? q.rules.restDays : best.rested, fullRest: best.fullRest };
+  const all = regions.flatMap(spotsOf);
+  const open = all.filter(allowed);
+  const next = best(rank(open.filter(notDeclined), q), q);
+  if (next !== null) return next;
+  if (open.length > 0) return { none: true, why: "every place was declined" };
+  const butForTheLast = all.some(({ spot }) => whyNever(spot, q)?.why === "too near the last one");
+  return { none: true, why: butForTheLast ? "every place is too near the last one" : "every place is ruled out" };
 };
