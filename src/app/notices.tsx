@@ -17,7 +17,6 @@ export function Notices({ house, appSpeaks, hasVoice }: NoticesProps) {
   const resting = frontPerson(house) === null;
   return (
     <>
-      {resting && house.household?.kind === "demo" ? <Banner kind="note" text={FIXED.demo} /> : null}
       {resting && appSpeaks && !hasVoice ? <Banner kind="note" text={FIXED.noVoice} /> : null}
       {resting && updateReady.value ? <BigButton role="bar" label={FIXED.update} onPress={takeUpdate} /> : null}
     </>

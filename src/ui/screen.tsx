@@ -41,7 +41,7 @@ export function Screen(props: ScreenProps) {
   }, [guard, screenKey, focusHeading]);
   const said = sentences.findIndex((sentence) => sentence.current);
   // On the pad screen room is short: the sentences ask the question, the heading is there for screen readers.
-  const titleClass = (shape === "pad" || props.hideTitle) && sentences.length > 0 ? "for-ears" : "screen-title";
+  const titleClass = (shape === "pad" && sentences.length > 0) || props.hideTitle ? "for-ears" : "screen-title";
   return (
     <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}`}>
       {props.bar}

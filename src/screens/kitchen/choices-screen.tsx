@@ -20,11 +20,12 @@ export interface ChoicesScreenProps {
   chrome: Chrome;
   buttons: readonly ChoiceButton[];
   banner?: ComponentChildren;
-  side?: ComponentChildren;
+  /** In place of the heading, which then is for screen readers only. */
+  head?: ComponentChildren;
 }
 
 /** Up to four buttons stand at the bottom; more than four become a list in pages. */
-export function ChoicesScreen({ title, lines = [], buttons, speaking, chrome, focusHeading, banner, side }: ChoicesScreenProps) {
+export function ChoicesScreen({ title, lines = [], buttons, speaking, chrome, focusHeading, banner, head }: ChoicesScreenProps) {
   const few = buttons.length <= 4;
   return (
     <Screen
@@ -34,9 +35,10 @@ export function ChoicesScreen({ title, lines = [], buttons, speaking, chrome, fo
       moreLabel={FIXED.more}
       focusHeading={focusHeading}
       banner={banner}
-      side={side}
+      hideTitle={head !== undefined || (few && buttons.length > 2 && lines.length > 0)}
       actions={few ? buttons.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />) : null}
     >
+      {head}
       {few ? null : (
         <PickList
           heading={title}

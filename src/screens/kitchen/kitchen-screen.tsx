@@ -126,9 +126,13 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
       banner={props.banner}
       chrome={props.chrome}
       buttons={buttons.slice(-4)}
-      side={
-        <p class="big-number">
+      head={
+        <p class="clock-row">
           <span class="big-value">{clock(now)}</span>
+          <span>
+            {dayAndMonth(now)}
+            {house.household?.kind === "demo" ? <span class="clock-note">{FIXED.demo}</span> : null}
+          </span>
         </p>
       }
     />

@@ -65,10 +65,13 @@ export function WalkScreen(props: WalkScreenProps) {
   }
 
   const shownStops = stop.filter((o) => o.intent.do !== "leave" || answers.length + slots.length === 0);
+  const hasMain = answers.some((a) => a.role === "main");
+  const pads = slots.map((slot): Act => ({ key: slot, label: PAD_BUTTON[slot], role: hasMain ? "choice" : "main", press: () => openPad(slot) }));
   const all: Act[] = [
     ...[...shownStops, ...wrongs].map((o) => button(o, house, onIntent)),
-    ...slots.map((slot) => ({ key: slot, label: PAD_BUTTON[slot], role: answers.some((a) => a.role === "main") ? ("choice" as const) : ("main" as const), press: () => openPad(slot) })),
+    ...(hasMain ? pads : []),
     ...answers.filter((o) => o.role !== "main").map((o) => button(o, house, onIntent)),
+    ...(hasMain ? [] : pads),
     ...answers.filter((o) => o.role === "main").map((o) => button(o, house, onIntent)),
   ];
   const { actions, rest } = split(all);
@@ -88,7 +91,7 @@ export function WalkScreen(props: WalkScreenProps) {
       moreLabel={FIXED.more}
       focusHeading={props.focusHeading}
       banner={props.banner}
-      side={<Side say={say} left={left} house={house} />}
+      side={sideOf(say, left, house)}
       hideTitle={actions.length + more.length > 2 || say.lines.length > 2}
       actions={[...more, ...actions].map((b) => (
         <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />
@@ -104,7 +107,8 @@ function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void)
   return { key: keyOf(o.intent), label: labelOf(o.intent, house).shown, role, press: () => onIntent(o.intent) };
 }
 
-function Side({ say, left, house }: { say: Say; left: number | null; house: HouseState }) {
+/** A drawing, a countdown or the one number of the screen, where there is one. */
+function sideOf(say: Say, left: number | null, house: HouseState): ComponentChildren {
   const me = frontPerson(house);
   const walk = me?.walk;
   if (walk && me && stepOf(walk) === "place" && walk.offered) return <PlaceDrawing spot={walk.offered.spot} me={me} title={say.title} />;

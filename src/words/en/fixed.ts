@@ -47,7 +47,7 @@ export const FIXED = {
   listening: "I am listening.",
   noEars: "Press the buttons. I cannot hear you here.",
   noVoice: "No voice here. Read, and listen for tones.",
-  demo: "Demo household. Nobody here is real.",
+  demo: "This is a demo household.",
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",

@@ -69,8 +69,7 @@ export function sayInject(c: Ctx): Say {
       return {
         title: "Inject now",
         lines: ["Put the needle straight in.", "Press the button down and keep it down.", "Tell me when it is down."],
-        short: ["Straight in. Press, and hold it down.", "Tell me when it is down."],
-        big: { value: String(c.walk.dial?.units ?? ""), unit: c.walk.dial?.units === 1 ? "unit" : "units" },
+        short: ["Straight in. Press, and hold it down."],
       };
     case "hold":
       return { title: "Hold it in", lines: ["Hold still. I count."] };
