@@ -1,21 +1,23 @@
 // The page: one screen at a time, chosen from what is true now.
 import type { ComponentChildren } from "preact";
-import { useContext, useEffect } from "preact/hooks";
-import { biggerThan } from "#ui/look.ts";
+import { useCallback, useContext, useEffect } from "preact/hooks";
+import { KitchenScreen } from "#screens/kitchen/kitchen-screen.tsx";
+import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
+import type { Chrome } from "#screens/shared/bar.tsx";
+import { type HearableScreen, HearContext } from "#screens/shared/hear.ts";
+import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
+import { VoiceScreen } from "#screens/shared/voice-screen.tsx";
 import { Banner } from "#ui/banner.tsx";
 import { GuardContext, watchFingers } from "#ui/guard-context.tsx";
 import { useKeys } from "#ui/keys.ts";
 import { Live } from "#ui/live.tsx";
-import { KitchenScreen } from "#screens/kitchen/kitchen-screen.tsx";
-import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
-import type { Chrome } from "#screens/shared/bar.tsx";
-import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
-import { VoiceScreen } from "#screens/shared/voice-screen.tsx";
+import { biggerThan } from "#ui/look.ts";
 import { callers, frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
-import { stepOf } from "#walk/state.ts";
+import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, HELP } from "#words/en/fixed.ts";
 import { numbersToCall } from "#words/en/kitchen.ts";
+import { labelOf } from "#words/en/labels.ts";
 import type { Desk } from "./desk.ts";
 
 export interface AppProps {
@@ -28,7 +30,17 @@ export interface AppProps {
 
 const RATE_STEP = 10;
 
-export function App({ desk, notices, dayBook, drawer }: AppProps) {
+export function App(props: AppProps) {
+  const { desk } = props;
+  const register = useCallback((screen: HearableScreen | null) => desk.hearable(screen), [desk]);
+  return (
+    <HearContext.Provider value={register}>
+      <Now {...props} />
+    </HearContext.Provider>
+  );
+}
+
+function Now({ desk, notices, dayBook, drawer }: AppProps) {
   const guard = useContext(GuardContext);
   useEffect(() => watchFingers(window, guard), [guard]);
   useEffect(() => {
@@ -73,11 +85,31 @@ export function App({ desk, notices, dayBook, drawer }: AppProps) {
     </>
   );
   const close = () => desk.open(null);
-  const common = { house, offers: list, chrome, speaking, focusHeading, onClose: close, onIntent: (intent: Parameters<Desk["send"]>[0]) => void desk.send(intent) };
+  const common = {
+    house,
+    offers: list,
+    chrome,
+    speaking,
+    focusHeading,
+    onClose: close,
+    onIntent: (intent: Parameters<Desk["send"]>[0]) => void desk.send(intent),
+  };
 
   if (overlay === "day book") return <>{dayBook(close)}</>;
   if (overlay === "drawer") return <>{drawer(close)}</>;
-  if (overlay === "voice") return <VoiceScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} onChoose={(voice) => { desk.change({ voice, chose: true }); close(); }} onBack={close} />;
+  if (overlay === "voice")
+    return (
+      <VoiceScreen
+        chrome={chrome}
+        speaking={speaking}
+        focusHeading={focusHeading}
+        onChoose={(voice) => {
+          desk.change({ voice, chose: true });
+          close();
+        }}
+        onBack={close}
+      />
+    );
   if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
   if (overlay === "help") {
     const volume = (step: number) => Math.min(5, Math.max(1, prefs.volume + step)) as typeof prefs.volume;
@@ -85,7 +117,7 @@ export function App({ desk, notices, dayBook, drawer }: AppProps) {
       <HelpScreen
         {...common}
         inWalk={me !== null}
-        lines={me?.walk ? HELP[stepOf(me.walk)] : [FIXED.kitchenHelp]}
+        lines={me?.walk ? [...HELP[stepOf(me.walk)], ...youCanSay(list, house)] : [FIXED.kitchenHelp]}
         acts={{
           bigger: () => desk.change({ k: biggerThan(prefs.k) }),
           theme: () => desk.change({ theme: prefs.theme === "dark" ? "light" : "dark" }),
@@ -104,7 +136,11 @@ export function App({ desk, notices, dayBook, drawer }: AppProps) {
   const say = desk.say();
   return (
     <>
-      <Live voice={prefs.voice === "screen reader" ? "reader" : prefs.voice === "silent" ? "text" : "app"} status={say.lines.join(" ")} alert={desk.refusal.value?.heading ?? ""} />
+      <Live
+        voice={prefs.voice === "screen reader" ? "reader" : prefs.voice === "silent" ? "text" : "app"}
+        status={say.lines.join(" ")}
+        alert={desk.refusal.value?.heading ?? ""}
+      />
       {me ? (
         <WalkScreen
           {...common}
@@ -116,8 +152,20 @@ export function App({ desk, notices, dayBook, drawer }: AppProps) {
           foodSaid={desk.foodSaid.value}
         />
       ) : (
-        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} onSay={(lines) => desk.ask(lines)} />
+        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} />
       )}
     </>
   );
+}
+
+/** "Which answers fit here?": read from the one list of offers. */
+function youCanSay(list: ReturnType<typeof offers>, house: HouseState): string[] {
+  const names = list.flatMap((o) =>
+    o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no")
+      ? [labelOf(o.intent, house).shown]
+      : o.offer === "number"
+        ? [FIXED.aNumber]
+        : [],
+  );
+  return names.length > 0 ? [`${FIXED.youCanSay} ${[...new Set(names)].slice(0, 4).join(`, ${FIXED.or} `)}.`] : [];
 }

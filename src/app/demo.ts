@@ -1,12 +1,13 @@
 // Fills an empty demo log. Kept apart from every real household: its own database, whose name says demo.
-import { sha256Hex } from "#log/chain.ts";
+
+import { demoHousehold, demoPens, henk, henkCard, marta, martaCard } from "#demo-data/household.ts";
 import { canonical } from "#events/canonical.ts";
 import type { DoseCard } from "#events/card.ts";
 import type { Happened } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { sha256Hex } from "#log/chain.ts";
 import { addDays, localParts } from "#rules/time/local.ts";
 import type { NewFact } from "#walk/decide.ts";
-import { demoHousehold, demoPens, henk, henkCard, marta, martaCard } from "#demo-data/household.ts";
 
 export const cardHash = (card: DoseCard): string => sha256Hex(canonical(card));
 

@@ -1,24 +1,23 @@
 // Everything that changes on the screen, as signals, and the acts that change it. One desk a page.
 import { type Signal, signal } from "@preact/signals";
+import { changePrefs, type Prefs, readPrefs } from "#devices/prefs.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { changePrefs, type Prefs, readPrefs } from "#devices/prefs.ts";
+import type { HearableScreen } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
-import type { SayingNow, SpeechMode } from "#speech/turns-shapes.ts";
 import { Turns } from "#speech/turns.ts";
-import type { TurnsWith } from "#speech/turns-shapes.ts";
+import type { SayingNow, SpeechMode, TurnsWith } from "#speech/turns-shapes.ts";
+import { contextOf } from "#walk/context.ts";
 import { decide } from "#walk/decide.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
-import { stepOf, type HouseState } from "#walk/state.ts";
-import { FIXED, HELP } from "#words/en/fixed.ts";
-import { dueNow } from "#words/en/kitchen.ts";
+import type { HouseState } from "#walk/state.ts";
+import { FIXED } from "#words/en/fixed.ts";
 import { type SayRefusal, sayRefusal } from "#words/en/refusals.ts";
-import { sayWalk } from "#words/en/steps.ts";
 import { sayEat } from "#words/en/steps/after-needle.ts";
+import { sayWalk } from "#words/en/steps.ts";
 import type { Say } from "#words/say.ts";
-import { contextOf } from "#walk/context.ts";
 import { House, type HouseSettings, type Sent } from "./house.ts";
 import { Ringer } from "./ringer.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
@@ -33,7 +32,12 @@ export interface DeskParts extends Omit<HouseSettings, "onChange"> {
   applyPrefs(prefs: Prefs): void;
 }
 
-const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = { "speaks and listens": "app speaks", speaks: "app speaks", "screen reader": "screen reader", silent: "text only" };
+const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = {
+  "speaks and listens": "app speaks",
+  speaks: "app speaks",
+  "screen reader": "screen reader",
+  silent: "text only",
+};
 
 export class Desk {
   readonly state: Signal<HouseState>;
@@ -51,13 +55,14 @@ export class Desk {
   private readonly ringer = new Ringer();
   private shownKey = "";
   private counted = 0;
-  private asked: readonly string[] | null = null;
+  private around: HearableScreen | null = null;
 
   constructor(private readonly parts: DeskParts) {
     this.house = new House({ ...parts, onChange: (sent) => this.changed(sent) });
     this.state = signal(this.house.state);
     this.now = signal(parts.now());
-    const lang = (): Sentence["lang"] => frontPerson(this.state.value)?.person.language ?? (this.state.value.household?.country === "UK" ? "en-GB" : "en-US");
+    const lang = (): Sentence["lang"] =>
+      frontPerson(this.state.value)?.person.language ?? (this.state.value.household?.country === "UK" ? "en-GB" : "en-US");
     this.turns = new Turns({
       ...parts.speech,
       earOff: { text: FIXED.earOff, lang: lang() },
@@ -81,11 +86,11 @@ export class Desk {
     if (!this.prefs.value.chose) this.overlay.value = "voice";
   }
 
-  /** What the walk says now; the kitchen screen says what is due. */
+  /** What the walk says now; the screens around it speak for themselves. */
   say(): Say {
     const house = this.state.value;
     const now = this.now.value;
-    return sayWalk(house, now, GUARDS) ?? { title: "", lines: this.asked ? [...this.asked] : dueNow(house, now) };
+    return sayWalk(house, now, GUARDS) ?? { title: "", lines: [] };
   }
 
   async send(intent: Intent): Promise<Sent> {
@@ -107,12 +112,10 @@ export class Desk {
     this.turns.touch();
   }
 
-  /** Sentences that a press on the kitchen screen asked for. */
-  ask(lines: readonly string[]): void {
-    this.asked = lines;
-    this.shownKey = "";
+  /** A small screen around the walk says and hears its own lines and buttons. */
+  hearable(screen: HearableScreen | null): void {
+    this.around = screen;
     this.refresh();
-    this.asked = null;
   }
 
   chrome(act: ChromeAct): void {
@@ -133,14 +136,14 @@ export class Desk {
         break;
       case "back":
         if (this.overlay.value) this.open(null);
-        else if (offers(this.state.value, this.now.value).some((o) => o.offer === "press" && o.role === "back")) void this.send({ do: "back" });
+        else if (offers(this.state.value, this.now.value).some((o) => o.offer === "press" && o.role === "back"))
+          void this.send({ do: "back" });
         break;
     }
   }
 
   open(overlay: Overlay): void {
     this.overlay.value = overlay;
-    this.shownKey = "";
     this.refresh();
   }
 
@@ -154,18 +157,15 @@ export class Desk {
   refresh(): void {
     const house = this.state.value;
     const now = this.now.value;
-    const scene = `${sceneKey(house, now)} ${this.overlay.value ?? ""} ${this.asked ? JSON.stringify(this.asked) : ""}`;
+    const { around } = this;
+    // A minute that passes is no new screen.
+    const scene = around ? `around ${around.title} ${around.lines.join(" ").replace(/\d+/g, "")}` : sceneKey(house, now);
     const edge = scene !== this.shownKey;
     this.shownKey = scene;
-    const say = this.overlay.value ? this.overlaySay() : this.say();
-    this.talk.show({ key: scene, say, offers: this.overlay.value ? [] : offers(house, now), refusal: this.refusal.value }, house);
+    const say = around ? { title: around.title, lines: [...around.lines] } : this.say();
+    const list = around ? [] : offers(house, now);
+    this.talk.show({ key: scene, say, offers: list, refusal: around ? null : this.refusal.value, buttons: around?.buttons ?? null }, house);
     for (const ring of this.ringer.due(house, now, edge)) this.ring(ring.person, ring.level);
-  }
-
-  private overlaySay(): Say {
-    const me = frontPerson(this.state.value);
-    if (this.overlay.value === "help" && me?.walk) return { title: FIXED.help, lines: [...HELP[stepOf(me.walk)]] };
-    return { title: this.overlay.value === "wrong" ? FIXED.whatIsWrong : FIXED.help, lines: this.overlay.value === "wrong" ? [FIXED.whatIsWrong] : [] };
   }
 
   private ring(person: string, level: "calling" | "insistent" | "loud"): void {
@@ -191,7 +191,12 @@ export class Desk {
   }
 
   private twoNumbers(texts: readonly string[]): void {
-    this.refusal.value = { heading: "Two numbers", got: `I heard ${texts.join(" and ")}.`, wrong: "Those are two numbers. Neither is used.", todo: "Say one number, or press it." };
+    this.refusal.value = {
+      heading: "Two numbers",
+      got: `I heard ${texts.join(" and ")}.`,
+      wrong: "Those are two numbers. Neither is used.",
+      todo: "Say one number, or press it.",
+    };
     this.refresh();
   }
 
@@ -199,7 +204,12 @@ export class Desk {
     this.now.value = this.parts.now();
     this.state.value = this.house.state;
     if (sent.notStored !== null) {
-      this.refusal.value = { heading: "Not saved", got: "The tablet could not save that.", wrong: "Nothing was changed.", todo: "Write it on paper. Then start the tablet again." };
+      this.refusal.value = {
+        heading: "Not saved",
+        got: "The tablet could not save that.",
+        wrong: "Nothing was changed.",
+        todo: "Write it on paper. Then start the tablet again.",
+      };
     } else if (sent.refusal) this.refusal.value = sayRefusal(sent.refusal);
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
     if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) void this.parts.ring("note");

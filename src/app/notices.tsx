@@ -1,8 +1,8 @@
 // Lines that stay on top for as long as they are true.
 import { Banner } from "#ui/banner.tsx";
 import { BigButton } from "#ui/button.tsx";
-import type { HouseState } from "#walk/state.ts";
 import { frontPerson } from "#walk/offers.ts";
+import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { takeUpdate, updateReady } from "./update.ts";
 

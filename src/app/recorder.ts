@@ -1,5 +1,5 @@
 // The only place that appends: new facts get their envelope, are stored durably, and only then change the state.
-import { type Stored, SHAPES } from "#events/envelope.ts";
+import { SHAPES, type Stored } from "#events/envelope.ts";
 import type { LogPort, LogRow } from "#events/log-port.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { sealRow } from "#log/chain.ts";
@@ -20,7 +20,9 @@ const PAGE = 500;
 const CHECKPOINT_EVERY = 50;
 
 export const factOf = (row: LogRow): Fact =>
-  row.readable ? { readable: true, seq: row.seq, at: row.at, person: row.person, walk: row.walk, event: row.event } : { readable: false, seq: row.seq, wall: row.wall };
+  row.readable
+    ? { readable: true, seq: row.seq, at: row.at, person: row.person, walk: row.walk, event: row.event }
+    : { readable: false, seq: row.seq, wall: row.wall };
 
 export type Recorded = { ok: true } | { ok: false; why: "another writer" } | { ok: false; why: "not stored"; detail: string };
 
@@ -40,7 +42,8 @@ export class Recorder {
     const checkpoint = await settings.log.loadCheckpoint();
     const last = await settings.log.last();
     // A checkpoint beyond the log's end belongs to another log.
-    if (checkpoint && checkpoint.foldVersion === FOLD_VERSION && checkpoint.seq <= last.seq) recorder.state = checkpoint.state as HouseState;
+    if (checkpoint && checkpoint.foldVersion === FOLD_VERSION && checkpoint.seq <= last.seq)
+      recorder.state = checkpoint.state as HouseState;
     await recorder.readOn();
     return recorder;
   }

@@ -1,15 +1,19 @@
 // The present offers as the ear may hear them: the five constant things first, then the walk's own answers.
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
-import type { SpokenOffer } from "#speech/understand.ts";
 import type { SaidUnit } from "#speech/numbers.ts";
+import type { SpokenOffer } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
 import type { HouseState } from "#walk/state.ts";
 import { labelOf } from "#words/en/labels.ts";
 
 export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong";
 
-export type Meant = { what: "intent"; intent: Intent } | { what: "number"; slot: NumberSlot } | { what: "chrome"; act: ChromeAct };
+export type Meant =
+  | { what: "intent"; intent: Intent }
+  | { what: "button"; press(): void }
+  | { what: "number"; slot: NumberSlot }
+  | { what: "chrome"; act: ChromeAct };
 
 const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
   { act: "help", phrases: ["help", "help me"] },
@@ -19,11 +23,38 @@ const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
   { act: "wrong", phrases: ["something is wrong"] },
 ];
 
-const UNIT: Partial<Record<NumberSlot, SaidUnit>> = { grams: "grams", dial: "units", "left in window": "units", "own number": "units", "telephoned number": "units" };
+const UNIT: Partial<Record<NumberSlot, SaidUnit>> = {
+  grams: "grams",
+  dial: "units",
+  "left in window": "units",
+  "own number": "units",
+  "telephoned number": "units",
+};
 
 export interface Heardable {
   offers: SpokenOffer[];
   meant: ReadonlyMap<string, Meant>;
+}
+
+/** The buttons of a small screen around the walk, and the five constant things. */
+export function spokenButtons(buttons: readonly { label: string; press(): void }[]): Heardable {
+  const meant = new Map<string, Meant>();
+  const spoken: SpokenOffer[] = [];
+  buttons.forEach((b, i) => {
+    const phrase = b.label
+      .replace(/[^\p{L}\p{N} ]/gu, "")
+      .trim()
+      .toLowerCase();
+    if (phrase === "" || spoken.some((o) => "phrases" in o && o.phrases.includes(phrase))) return;
+    meant.set(`button ${i}`, { what: "button", press: b.press });
+    spoken.push({ id: `button ${i}`, phrases: [phrase] });
+  });
+  for (const { act, phrases } of CHROME) {
+    if (spoken.some((o) => "phrases" in o && o.phrases.some((p) => phrases.includes(p)))) continue;
+    meant.set(act, { what: "chrome", act });
+    spoken.push({ id: act, phrases });
+  }
+  return { offers: spoken, meant };
 }
 
 /** Offers with the same words as an earlier one are left to the buttons, so that no phrase has two meanings. */

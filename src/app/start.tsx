@@ -1,12 +1,12 @@
 // Start-up: look, log, house, voice, page. The real clock, log, ears and voice are plugged together here and nowhere else.
 import { render } from "preact";
 import { v7 as newId } from "uuid";
-import { keepScreenOn } from "#devices/screen-on.ts";
 import { startClock } from "#devices/clock.ts";
 import { type Prefs, readPrefs } from "#devices/prefs.ts";
+import { keepScreenOn } from "#devices/screen-on.ts";
 import { openLog } from "#log/dexie-log.ts";
-import { applyLook } from "#ui/look.ts";
 import { browserTimers } from "#speech/timers.ts";
+import { applyLook } from "#ui/look.ts";
 import { App } from "./app.tsx";
 import { demoSetUp } from "./demo.ts";
 import { Desk } from "./desk.ts";
@@ -56,5 +56,12 @@ export async function start(root: HTMLElement): Promise<void> {
 
 function Page({ desk, hasVoice }: { desk: Desk; hasVoice(): boolean }) {
   const speaks = desk.prefs.value.voice === "speaks" || desk.prefs.value.voice === "speaks and listens";
-  return <App desk={desk} notices={<Notices house={desk.state.value} appSpeaks={speaks} hasVoice={hasVoice()} />} dayBook={() => null} drawer={() => null} />;
+  return (
+    <App
+      desk={desk}
+      notices={<Notices house={desk.state.value} appSpeaks={speaks} hasVoice={hasVoice()} />}
+      dayBook={() => null}
+      drawer={() => null}
+    />
+  );
 }

@@ -9,13 +9,15 @@ import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
-import { type ChromeAct, type Heardable, spokenOffers } from "./spoken-offers.ts";
+import { type ChromeAct, type Heardable, spokenButtons, spokenOffers } from "./spoken-offers.ts";
 
 export interface Spoken {
   key: string;
   say: Say;
   offers: readonly Offer[];
   refusal: SayRefusal | null;
+  /** Buttons of a small screen that lies over or stands in place of a walk. */
+  buttons: readonly { label: string; press(): void }[] | null;
 }
 
 export interface TalkSettings {
@@ -30,7 +32,15 @@ export interface TalkSettings {
 }
 
 /** Screens on which hands are busy: nobody is asked again there. */
-const HURRIED: readonly Intent["do"][] = ["agree number", "exercise", "meal is ready", "agree clock", "answer taken", "needle went in", "window is at zero"];
+const HURRIED: readonly Intent["do"][] = [
+  "agree number",
+  "exercise",
+  "meal is ready",
+  "agree clock",
+  "answer taken",
+  "needle went in",
+  "window is at zero",
+];
 
 export class Talk {
   private heardable: Heardable = { offers: [], meant: new Map() };
@@ -39,13 +49,17 @@ export class Talk {
   constructor(private readonly settings: TalkSettings) {}
 
   /** Puts a scene into words once; the same key again changes nothing. */
-  show({ key, say, offers, refusal }: Spoken, house: HouseState): void {
+  show({ key, say, offers, refusal, buttons }: Spoken, house: HouseState): void {
     const lang = this.settings.lang();
     const sentence = (text: string): Sentence => ({ text, lang });
-    this.heardable = spokenOffers(offers, house);
-    this.foods = offers.some((o) => o.offer === "foods");
+    this.heardable = buttons ? spokenButtons(buttons) : spokenOffers(offers, house);
+    this.foods = !buttons && offers.some((o) => o.offer === "foods");
     const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
-    const presses = offers.flatMap((o) => (o.offer === "press" && (o.role === "main" || o.role === "no" || o.role === "choice") ? [labelOf(o.intent, house).shown] : []));
+    const presses = buttons
+      ? buttons.map((b) => b.label)
+      : offers.flatMap((o) =>
+          o.offer === "press" && (o.role === "main" || o.role === "no" || o.role === "choice") ? [labelOf(o.intent, house).shown] : [],
+        );
     const names = presses.length > 0 ? [`${FIXED.press} ${presses.slice(0, 3).join(`, ${FIXED.or} `)}.`] : [];
     const last = lines.at(-1);
     this.settings.turns.present({
@@ -66,6 +80,7 @@ export class Talk {
       case "offer": {
         const meant = this.heardable.meant.get(understood.id);
         if (meant?.what === "intent") this.settings.onIntent(withVoice(meant.intent));
+        if (meant?.what === "button") meant.press();
         if (meant?.what === "chrome") this.settings.onChrome(meant.act);
         return "taken";
       }

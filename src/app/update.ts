@@ -1,6 +1,7 @@
 // A new version waits until somebody asks for it on the kitchen screen; it never comes in during a walk.
-import { signal } from "@preact/signals";
+
 import { registerSW } from "virtual:pwa-register";
+import { signal } from "@preact/signals";
 
 export const updateReady = signal(false);
 let apply: (reload?: boolean) => Promise<void> = async () => undefined;

@@ -2,7 +2,7 @@
 // Nothing is implied: where two clinics teach differently, the difference is a field (ADA, UK and Canadian teaching differ on most of them).
 // Dosing fields are null when the clinic left them blank: blank means "stop and ask". Care fields are null when blank: blank means the named default of rules/card/care.ts.
 import * as z from "zod/mini";
-import { clockTime, glucoseUnit, gramsSchema, localDate, unitsSchema } from "./quantity.ts";
+import { clockTime, glucoseUnit, localDate, unitsSchema } from "./quantity.ts";
 
 export const mealName = z.enum(["breakfast", "lunch", "dinner", "snack"]);
 export type MealName = z.infer<typeof mealName>;

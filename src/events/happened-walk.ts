@@ -47,7 +47,11 @@ export type MishapKind = z.infer<typeof mishapKind>;
 // The walk itself
 const walkOpened = z.object({ type: z.literal("walk opened"), kind: z.enum(["meal", "low"]), meal: z.nullable(mealName) });
 const walkTurnedTo = plain("walk turned to");
-const walkLeft = z.object({ type: z.literal("walk left"), step: z.string(), why: z.enum(["stopped by the person", "no dose", "meal not ready", "helper needed"]) });
+const walkLeft = z.object({
+  type: z.literal("walk left"),
+  step: z.string(),
+  why: z.enum(["stopped by the person", "no dose", "meal not ready", "helper needed"]),
+});
 const walkEnded = z.object({ type: z.literal("walk ended"), how: z.enum(["whole walk", "stopped", "no dose", "dose already taken"]) });
 const wentBack = z.object({ type: z.literal("went back"), from: stepName, to: stepName, voided: z.array(stepName) });
 const waitBegan = z.object({ type: z.literal("wait began"), for: waitFor, ms: z.number() });
@@ -75,7 +79,11 @@ const takenAnswered = z.object({
   how: z.enum(["log is clear", "said not taken", "the first was not taken"]),
 });
 // 3 wash
-const washed = z.object({ type: z.literal("hands washed"), how: z.enum(["counted", "already washed", "skipped"]), reason: z.nullable(z.string()) });
+const washed = z.object({
+  type: z.literal("hands washed"),
+  how: z.enum(["counted", "already washed", "skipped"]),
+  reason: z.nullable(z.string()),
+});
 // 4 reading
 const readingTaken = z.object({
   type: z.literal("reading taken"),
@@ -91,7 +99,10 @@ const highAdviceHeard = plain("high advice heard");
 const lowBegan = z.object({ type: z.literal("low began"), because: z.enum(["reading", "meter word", "feels strange", "cannot eat"]) });
 const sugarTaken = z.object({ type: z.literal("sugar taken"), food: z.string(), grams: gramsSchema });
 const lowEnded = z.object({ type: z.literal("low ended"), rounds: z.number() });
-const callRaised = z.object({ type: z.literal("call raised"), why: z.enum(["still low", "no answer", "cannot swallow", "bell not answered"]) });
+const callRaised = z.object({
+  type: z.literal("call raised"),
+  why: z.enum(["still low", "no answer", "cannot swallow", "bell not answered"]),
+});
 // 5 plate
 const exerciseAnswered = z.object({ type: z.literal("exercise answered"), hard: z.boolean() });
 const plateLineAdded = z.object({ type: z.literal("food put on the plate"), line: plateLine });
@@ -108,16 +119,29 @@ const mealEatenFirst = plain("meal eaten first");
 // 7 pen
 const helperNamed = z.object({ type: z.literal("helper named"), name: z.string() });
 const penPicked = z.object({ type: z.literal("pen picked"), pen: z.string(), how: z.enum(["mark", "scan"]) });
-const insulinLooked = z.object({ type: z.literal("insulin looked at"), look: z.enum(["as it should be", "clumped", "frozen", "overheated"]) });
+const insulinLooked = z.object({
+  type: z.literal("insulin looked at"),
+  look: z.enum(["as it should be", "clumped", "frozen", "overheated"]),
+});
 const insulinMixed = plain("insulin mixed");
 const needleFitted = plain("needle fitted");
 const primed = z.object({ type: z.literal("pen primed"), stream: z.boolean() });
 // 8 dial
-const dialled = z.object({ type: z.literal("dose dialled"), units: unitsSchema, via, helper: z.nullable(z.string()), how: z.enum(["read", "counted twice", "read by a helper"]) });
+const dialled = z.object({
+  type: z.literal("dose dialled"),
+  units: unitsSchema,
+  via,
+  helper: z.nullable(z.string()),
+  how: z.enum(["read", "counted twice", "read by a helper"]),
+});
 // 9 place
 const spotOffered = z.object({ type: z.literal("spot offered"), spot, restDays: z.number(), fullRest: z.boolean() });
 const noSpot = z.object({ type: z.literal("no spot free"), why: z.string() });
-const spotDeclined = z.object({ type: z.literal("spot declined"), spot, reason: z.enum(["sore", "lump", "scar or mole", "cannot reach", "other"]) });
+const spotDeclined = z.object({
+  type: z.literal("spot declined"),
+  spot,
+  reason: z.enum(["sore", "lump", "scar or mole", "cannot reach", "other"]),
+});
 const spotChosen = z.object({ type: z.literal("spot chosen"), spot, code: z.string() });
 // 10 skin
 const skinCleaned = z.object({ type: z.literal("skin cleaned"), how: z.enum(["wiped", "clean without a wipe"]) });
@@ -149,14 +173,63 @@ const bellUnanswered = z.object({ type: z.literal("bell not answered"), minutes:
 const eatenAnswered = z.object({ type: z.literal("meal answered"), ate: z.enum(["all", "half", "hardly any", "not kept down"]) });
 
 export const walkEvents = [
-  walkOpened, walkTurnedTo, walkLeft, walkEnded, wentBack, waitBegan, waitEnded, waitJumped, nearMiss,
-  numberGiven, digitsAskedAgain, numberTurnedDown, unitAgreed,
-  takenAnswered, washed, readingTaken, wordRead, readingGrewOld, highAdviceHeard,
-  lowBegan, sugarTaken, lowEnded, callRaised,
-  exerciseAnswered, plateLineAdded, plateLineRemoved, plateAgreed, foodReady,
-  doseTold, cardSilent, ownNumberGiven, doseHeard, mealEatenFirst,
-  helperNamed, penPicked, insulinLooked, insulinMixed, needleFitted, primed,
-  dialled, spotOffered, noSpot, spotDeclined, spotChosen, skinCleaned, skinDry,
-  injectOpened, needleAnswered, pressed, injected, heldShort, notInjected, mishapOpened, mishapHeard,
-  putAway, eating, cannotEat, bellUnanswered, eatenAnswered,
+  walkOpened,
+  walkTurnedTo,
+  walkLeft,
+  walkEnded,
+  wentBack,
+  waitBegan,
+  waitEnded,
+  waitJumped,
+  nearMiss,
+  numberGiven,
+  digitsAskedAgain,
+  numberTurnedDown,
+  unitAgreed,
+  takenAnswered,
+  washed,
+  readingTaken,
+  wordRead,
+  readingGrewOld,
+  highAdviceHeard,
+  lowBegan,
+  sugarTaken,
+  lowEnded,
+  callRaised,
+  exerciseAnswered,
+  plateLineAdded,
+  plateLineRemoved,
+  plateAgreed,
+  foodReady,
+  doseTold,
+  cardSilent,
+  ownNumberGiven,
+  doseHeard,
+  mealEatenFirst,
+  helperNamed,
+  penPicked,
+  insulinLooked,
+  insulinMixed,
+  needleFitted,
+  primed,
+  dialled,
+  spotOffered,
+  noSpot,
+  spotDeclined,
+  spotChosen,
+  skinCleaned,
+  skinDry,
+  injectOpened,
+  needleAnswered,
+  pressed,
+  injected,
+  heldShort,
+  notInjected,
+  mishapOpened,
+  mishapHeard,
+  putAway,
+  eating,
+  cannotEat,
+  bellUnanswered,
+  eatenAnswered,
 ] as const;

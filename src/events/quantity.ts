@@ -13,8 +13,14 @@ export const units = (n: number): Units => n as Units;
 export const grams = (n: number): Grams => n as Grams;
 
 const finite = z.number().check(z.gte(0), z.lte(100000));
-export const unitsSchema = z.pipe(finite, z.transform((n) => units(n)));
-export const gramsSchema = z.pipe(finite, z.transform((n) => grams(n)));
+export const unitsSchema = z.pipe(
+  finite,
+  z.transform((n) => units(n)),
+);
+export const gramsSchema = z.pipe(
+  finite,
+  z.transform((n) => grams(n)),
+);
 
 /** The unit a person's meter shows. UCUM spelling. */
 export const glucoseUnit = z.enum(["mg/dL", "mmol/L"]);

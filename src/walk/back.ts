@@ -1,8 +1,10 @@
 // Back: to the question before, with everything voided that was built on its answer. Never past an opened needle step.
+
 import type { Happened } from "#events/happened.ts";
 import type { StepName } from "#events/happened-walk.ts";
 import type { Ctx } from "./context.ts";
-import { freshPenCheck, stepOf, type Walk } from "./state.ts";
+import { freshPenCheck } from "./fresh.ts";
+import { stepOf, type Walk } from "./state.ts";
 import { ORDER, voidedBy } from "./voiding.ts";
 
 /** Has the person answered something inside this step that Back can take out first? */

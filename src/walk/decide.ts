@@ -30,7 +30,10 @@ export interface Decision {
 const MOST_ARRIVALS = 12;
 
 function foldNew(house: HouseState, facts: readonly NewFact[], now: Stamp): HouseState {
-  return facts.reduce((state, f): HouseState => fold(state, { readable: true, seq: state.lastSeq + 1, at: now, ...f } satisfies Fact), house);
+  return facts.reduce(
+    (state, f): HouseState => fold(state, { readable: true, seq: state.lastSeq + 1, at: now, ...f } satisfies Fact),
+    house,
+  );
 }
 
 /** What the clocks themselves say, before anything else is decided (promise 14). */
@@ -43,7 +46,9 @@ function clockFacts(house: HouseState, now: Stamp): NewFact[] {
 function bellFacts(house: HouseState, now: Stamp): NewFact[] {
   return Object.values(house.people).flatMap((p) => {
     const minutes = p.bell ? silenceDue(p.bell, now, house.doubt === null) : null;
-    return p.bell && minutes !== null ? [{ person: p.person.id, walk: p.bell.walk, event: { type: "bell not answered" as const, minutes } }] : [];
+    return p.bell && minutes !== null
+      ? [{ person: p.person.id, walk: p.bell.walk, event: { type: "bell not answered" as const, minutes } }]
+      : [];
   });
 }
 
@@ -72,7 +77,11 @@ function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guar
     case "leave": {
       // A walk that came to a stop without a dose is over; any other is offered again.
       const over = me.walk.silent !== null && !me.walk.injectOpened;
-      return { events: [over ? { type: "walk ended", how: "no dose" } : { type: "walk left", step: stepOf(me.walk), why: "stopped by the person" }] };
+      return {
+        events: [
+          over ? { type: "walk ended", how: "no dose" } : { type: "walk left", step: stepOf(me.walk), why: "stopped by the person" },
+        ],
+      };
     }
     case "back":
       return { events: backEvents(c) ?? [] };
@@ -96,7 +105,10 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
     case "open meal":
       return [own(intent.person, walkId, { type: "walk opened", kind: "meal", meal: intent.meal })];
     case "open low":
-      return [own(intent.person, walkId, { type: "walk opened", kind: "low", meal: null }), own(intent.person, walkId, { type: "low began", because: "feels strange" })];
+      return [
+        own(intent.person, walkId, { type: "walk opened", kind: "low", meal: null }),
+        own(intent.person, walkId, { type: "low began", because: "feels strange" }),
+      ];
     case "turn to":
       return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
     case "set aside":

@@ -60,7 +60,13 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
       return {
         ...walk,
         ...quiet,
-        low: { because: event.because, rounds: [], readings: walk.reading ? [{ glucose: walk.reading.glucose, word: walk.reading.word }] : [], due: "treat", callRaised: false },
+        low: {
+          because: event.because,
+          rounds: [],
+          readings: walk.reading ? [{ glucose: walk.reading.glucose, word: walk.reading.word }] : [],
+          due: "treat",
+          callRaised: false,
+        },
       };
     case "sugar taken":
       return walk.low
@@ -136,7 +142,13 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "needle out early":
       return { ...walk, wait: null, waitDone: "hold" };
     case "injected":
-      return { ...walk, ...quiet, needleIn: true, pressed: true, injected: { units: event.units, left: event.left, certain: event.certain } };
+      return {
+        ...walk,
+        ...quiet,
+        needleIn: true,
+        pressed: true,
+        injected: { units: event.units, left: event.left, certain: event.certain },
+      };
     case "needle did not go in":
       return { ...withoutAll(walk, ["dial", "skin"]), injectOpened: null, needleIn: false, pressed: false, needleAsked: false };
     case "mishap opened":

@@ -1,9 +1,11 @@
 // Facts into the state of the house. Replaying the same facts always gives the same state.
+
 import type { Happened } from "#events/happened.ts";
 import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { foldWalk } from "./fold-walk.ts";
-import { emptyHouse, freshWalk, type HouseState, type PersonState, type RapidDose } from "./state.ts";
+import { freshWalk } from "./fresh.ts";
+import { emptyHouse, type HouseState, type PersonState, type RapidDose } from "./state.ts";
 
 /** A stored row as the fold needs it. */
 export type Fact =
@@ -48,7 +50,10 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
       return { ...person, noGo: person.noGo.filter((n) => n.id !== event.id) };
     case "dose told later":
       // A walk in progress looks again at "taken already?".
-      return withDose({ ...person, walk: walk && !walk.injectOpened ? { ...walk, taken: null } : walk }, { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null });
+      return withDose(
+        { ...person, walk: walk && !walk.injectOpened ? { ...walk, taken: null } : walk },
+        { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null },
+      );
     case "pen primed":
       return penUsed(person, walk?.penCheck.pen ?? null, person.card?.card.care.primeUnits ?? 2);
     case "inject opened": {
@@ -61,12 +66,25 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
         uses: walk.place ? [{ spot: walk.place, at: at.wall }, ...person.uses.filter((u) => at.wall - u.at < USES_KEPT_MS)] : person.uses,
         bell: eaten
           ? null
-          : { walk: walkId, from: at, earliestMs: (timing?.earliestMinutes ?? 0) * MINUTE, latestMs: (timing?.latestMinutes ?? 15) * MINUTE, unansweredMinutes: -1 },
+          : {
+              walk: walkId,
+              from: at,
+              earliestMs: (timing?.earliestMinutes ?? 0) * MINUTE,
+              latestMs: (timing?.latestMinutes ?? 15) * MINUTE,
+              unansweredMinutes: -1,
+            },
       };
     }
     case "injected": {
       if (walkId === null) return person;
-      const dosed = withDose(person, { walk: walkId, at, agoMinutes: 0, units: event.units, certain: event.certain, meal: walk?.meal ?? null });
+      const dosed = withDose(person, {
+        walk: walkId,
+        at,
+        agoMinutes: 0,
+        units: event.units,
+        certain: event.certain,
+        meal: walk?.meal ?? null,
+      });
       return penUsed({ ...dosed, bell: person.bell ? { ...person.bell, from: at } : person.bell }, event.pen, event.units ?? 0);
     }
     case "needle did not go in":
@@ -92,7 +110,11 @@ function foldPersonAndWalk(person: PersonState, fact: Extract<Fact, { readable: 
   if (!around.walk || fact.walk !== around.walk.id) return around;
   const walk = foldWalk(around.walk, event, at);
   if (event.type === "walk ended") {
-    return { ...around, walk: null, cleanWalks: event.how === "whole walk" && walk.slips === 0 ? person.cleanWalks + 1 : person.cleanWalks };
+    return {
+      ...around,
+      walk: null,
+      cleanWalks: event.how === "whole walk" && walk.slips === 0 ? person.cleanWalks + 1 : person.cleanWalks,
+    };
   }
   return { ...around, walk };
 }
@@ -150,7 +172,18 @@ export function fold(state: HouseState, fact: Fact): HouseState {
         ...base,
         people: {
           ...base.people,
-          [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null, mealQuestion: null, cleanWalks: 0 },
+          [event.person.id]: {
+            person: event.person,
+            card: null,
+            pens: [],
+            noGo: [],
+            uses: [],
+            doses: [],
+            walk: null,
+            bell: null,
+            mealQuestion: null,
+            cleanWalks: 0,
+          },
         },
       };
     case "tablet started":

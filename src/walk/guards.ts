@@ -3,7 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import { type Glucose, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { care } from "#rules/card/care.ts";
-import { type Situation, lookUp } from "#rules/card/lookup.ts";
+import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
@@ -24,7 +24,12 @@ function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
     const ms = elapsed(dose.at, now, sure);
     const total = ms === null || dose.agoMinutes === null ? null : ms + dose.agoMinutes * MINUTE;
     if (total === null || total < windowMs) {
-      return { is: "a dose inside", minutesAgo: total === null ? null : Math.floor(total / MINUTE), units: dose.units, certain: dose.certain };
+      return {
+        is: "a dose inside",
+        minutesAgo: total === null ? null : Math.floor(total / MINUTE),
+        units: dose.units,
+        certain: dose.certain,
+      };
     }
   }
   if (!sure || house.clearSince === null || now.wall - house.clearSince < windowMs) return { is: "not known" };

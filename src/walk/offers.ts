@@ -1,6 +1,7 @@
 // Everything that would be accepted right now. One list for buttons, voice, keys and help.
-import type { Intent } from "#events/intent.ts";
+
 import type { MealName } from "#events/card.ts";
+import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { backEvents } from "./back.ts";
@@ -53,14 +54,17 @@ export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boo
 const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 
 /** A walk that may be put aside for good: nothing is in the body, or the meal was answered. */
-const maySetAside = (me: PersonState): boolean => me.walk !== null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
+const maySetAside = (me: PersonState): boolean =>
+  me.walk !== null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
 
 function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
   const sure = house.doubt === null;
   return Object.values(house.people).flatMap((me): Offer[] => {
     const person = me.person.id;
     if (me.walk) return [press("main", { do: "turn to", person }), ...(maySetAside(me) ? [press("no", { do: "set aside", person })] : [])];
-    const ate = (["all", "half", "hardly any", "not kept down"] as const).map((a) => press("choice", { do: "answer meal", person, ate: a }));
+    const ate = (["all", "half", "hardly any", "not kept down"] as const).map((a) =>
+      press("choice", { do: "answer meal", person, ate: a }),
+    );
     return [
       ...MEALS.map((meal) => press("main", { do: "open meal", person, meal })),
       press("wrong", { do: "open low", person }),
@@ -89,7 +93,8 @@ function unique(offers: Offer[]): Offer[] {
 export function offers(house: HouseState, now: Stamp, guards: Guards = GUARDS): Offer[] {
   const me = frontPerson(house);
   if (!me?.walk) return kitchenOffers(house, now);
-  if (clockQuestion(house)) return [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" }), press("stop", { do: "leave" })];
+  if (clockQuestion(house))
+    return [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" }), press("stop", { do: "leave" })];
   const c = contextOf(house, me, me.walk, now, guards);
   return unique([...STEPS[stepOf(me.walk)].offers(c), ...always(house, me, now, guards)]);
 }
@@ -97,16 +102,20 @@ export function offers(house: HouseState, now: Stamp, guards: Guards = GUARDS): 
 /** Is this intent one of the offers? Numbers and foods fit by their slot, "pass time" always. */
 export function fits(list: readonly Offer[], intent: Intent): boolean {
   if (intent.do === "pass time") return true;
-  return list.some((o) => {
-    switch (o.offer) {
-      case "number":
-        return intent.do === "give number" && intent.slot === o.slot;
-      case "foods":
-        return intent.do === "add food";
-      case "press":
-        return same(o.intent, intent) || sameButVia(o.intent, intent);
-    }
-  });
+  return list.some((o) => fitsOffer(o, intent));
+}
+
+function fitsOffer(o: Offer, intent: Intent): boolean {
+  switch (o.offer) {
+    case "number":
+      return intent.do === "give number" && intent.slot === o.slot;
+    case "foods":
+      return intent.do === "add food";
+    case "press":
+      return same(o.intent, intent) || sameButVia(o.intent, intent);
+    default:
+      return o satisfies never;
+  }
 }
 
 /** A word of the meter may be touched or spoken; a dose told later brings its own numbers. */

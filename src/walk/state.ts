@@ -171,19 +171,6 @@ export const emptyHouse: HouseState = {
   unreadable: [],
 };
 
-export const freshPenCheck: PenCheck = { pen: null, looked: false, mixed: false, needle: false, primed: false };
-
-export function freshWalk(id: string, kind: "meal" | "low", meal: MealName | null, at: Stamp): Walk {
-  return {
-    id, kind, meal, openedAt: at, touchedAt: at, left: false, wait: null, waitDone: null, draft: null, unitAgreed: null, slips: 0,
-    taken: null, wash: null, reading: null, highHeard: false, low: null, afterLow: false, sugarEaten: [], exercise: null, lines: [],
-    plate: null, told: null, silent: null, telephoned: false, ownNumber: null, doseHeard: false, eatenFirst: false, helper: null,
-    penCheck: freshPenCheck, dial: null, dialFirst: null, offered: null, noSpot: null, declined: [], place: null, cleaned: null,
-    skinDry: false, injectOpened: null, needleAsked: false, needleIn: false, pressed: false, injected: null, mishap: null,
-    mishapsHeard: [], putAway: false, eat: null,
-  };
-}
-
 export type Step = StepName | "low" | "mishap" | "needle question";
 
 const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
@@ -202,7 +189,7 @@ export function stepOf(walk: Walk): Step {
   }
   if (!walk.taken) return "taken";
   if (!walk.wash) return "wash";
-  if (!walk.reading || (walk.reading.word === "HI") || (!walk.reading.glucose)) return "reading";
+  if (!walk.reading || walk.reading.word === "HI" || !walk.reading.glucose) return "reading";
   if (!walk.plate?.ready) return "plate";
   if (!walk.doseHeard) return "card";
   if (eatsFirst(walk) && !walk.eatenFirst) return "eat first";

@@ -1,11 +1,14 @@
 // The rules of each step by its name.
-import { needleQuestion, mishap } from "./steps/mishap.ts";
+
+import type { StepRules } from "./context.ts";
+import type { Step } from "./state.ts";
 import { done, eat, putAway } from "./steps/after.ts";
 import { card } from "./steps/card.ts";
 import { dial } from "./steps/dial.ts";
 import { eatFirst } from "./steps/eat-first.ts";
 import { inject } from "./steps/inject.ts";
 import { low } from "./steps/low.ts";
+import { mishap, needleQuestion } from "./steps/mishap.ts";
 import { pen } from "./steps/pen.ts";
 import { place } from "./steps/place.ts";
 import { plate } from "./steps/plate.ts";
@@ -13,8 +16,6 @@ import { reading } from "./steps/reading.ts";
 import { skin } from "./steps/skin.ts";
 import { taken } from "./steps/taken.ts";
 import { wash } from "./steps/wash.ts";
-import type { StepRules } from "./context.ts";
-import type { Step } from "./state.ts";
 
 export const STEPS: Readonly<Record<Step, StepRules>> = {
   taken,

@@ -1,10 +1,25 @@
 // Which later answers used an earlier one. Changing an answer voids every answer that was built on it.
+
 import type { StepName } from "#events/happened-walk.ts";
-import { freshPenCheck, type Walk } from "./state.ts";
+import { freshPenCheck } from "./fresh.ts";
+import type { Walk } from "./state.ts";
 
 /** The steps in the order of the walk. */
 export const ORDER: readonly StepName[] = [
-  "taken", "wash", "reading", "plate", "card", "eat first", "pen", "dial", "place", "skin", "inject", "put away", "eat", "done",
+  "taken",
+  "wash",
+  "reading",
+  "plate",
+  "card",
+  "eat first",
+  "pen",
+  "dial",
+  "place",
+  "skin",
+  "inject",
+  "put away",
+  "eat",
+  "done",
 ];
 
 /** Changing the answer on the left voids the answers on the right. The number dialled was checked against the dose and with the pen. */

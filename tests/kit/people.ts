@@ -7,19 +7,52 @@ import { units } from "#events/quantity.ts";
 const body = { bellyWidthMm: 340, bellyHeightMm: 200, thighLengthMm: 400, armLengthMm: 370, fingerMm: 18, handMm: 82 };
 
 export const odile: Person = {
-  id: "odile", name: "Odile", shape: "circle", language: "en-US", glucoseUnit: "mg/dL", dialBy: "reads", helperOnly: false, sayFirst: false,
-  usualBand: { low: 80, high: 250 }, usualMeals: [{ name: "porridge", meal: "breakfast", grams: 40 }], body, leftOutRegions: [],
+  id: "odile",
+  name: "Odile",
+  shape: "circle",
+  language: "en-US",
+  glucoseUnit: "mg/dL",
+  dialBy: "reads",
+  helperOnly: false,
+  sayFirst: false,
+  usualBand: { low: 80, high: 250 },
+  usualMeals: [{ name: "porridge", meal: "breakfast", grams: 40 }],
+  body,
+  leftOutRegions: [],
 };
 export const bram: Person = {
-  ...odile, id: "bram", name: "Bram", shape: "square", language: "en-GB", glucoseUnit: "mmol/L", usualBand: { low: 4.5, high: 14 },
+  ...odile,
+  id: "bram",
+  name: "Bram",
+  shape: "square",
+  language: "en-GB",
+  glucoseUnit: "mmol/L",
+  usualBand: { low: 4.5, high: 14 },
   usualMeals: [{ name: "toast and egg", meal: "breakfast", grams: 30 }],
 };
 
 const blankCare: DoseCard["care"] = {
-  washSeconds: null, readingAgeMinutes: null, primeUnits: null, dryingSeconds: null, holdSeconds: null, recheckMinutes: null,
-  treatGrams: null, restDays: null, lastSpotMm: null, navelMm: null, askEatenMinutes: null,
+  washSeconds: null,
+  readingAgeMinutes: null,
+  primeUnits: null,
+  dryingSeconds: null,
+  holdSeconds: null,
+  recheckMinutes: null,
+  treatGrams: null,
+  restDays: null,
+  lastSpotMm: null,
+  navelMm: null,
+  askEatenMinutes: null,
 };
-const blankAdvice: DoseCard["advice"] = { tooMuch: null, wrongInsulin: null, missed: null, partDose: null, cannotEat: null, halfEaten: null, ill: null };
+const blankAdvice: DoseCard["advice"] = {
+  tooMuch: null,
+  wrongInsulin: null,
+  missed: null,
+  partDose: null,
+  cannotEat: null,
+  halfEaten: null,
+  ill: null,
+};
 
 export const fixedCard: DoseCard = {
   person: "odile",
@@ -80,18 +113,50 @@ export const ratioCard: DoseCard = {
   low: { value: 4, counts: "below" },
   high: { value: 15, advice: "Test for ketones. Call us if they are 1.5 or more." },
   meals: {
-    breakfast: { kind: "ratio", gramsPerUnit: 10, correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false }, roundParts: "none" },
-    lunch: { kind: "ratio", gramsPerUnit: 12, correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false }, roundParts: "none" },
-    dinner: { kind: "ratio", gramsPerUnit: 10, correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false }, roundParts: "none" },
+    breakfast: {
+      kind: "ratio",
+      gramsPerUnit: 10,
+      correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false },
+      roundParts: "none",
+    },
+    lunch: {
+      kind: "ratio",
+      gramsPerUnit: 12,
+      correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false },
+      roundParts: "none",
+    },
+    dinner: {
+      kind: "ratio",
+      gramsPerUnit: 10,
+      correction: { target: { low: 6, high: 6 }, perUnit: 2.5, mode: "linear", mayReduce: false },
+      roundParts: "none",
+    },
     snack: null,
   },
   rounding: { step: "0.5", direction: "nearest, half up" },
 };
 
 const pen = (over: Partial<Pen>): Pen => ({
-  id: "odile-meal", person: "odile", insulinId: "lispro-100", insulinName: "insulin lispro", kind: "mealtime", cloudy: false, mark: "one rubber band",
-  unitsPerClick: "1", unitsWhenOpened: 300, openedOn: "2026-06-01", inUseDays: 28, expiresOn: "2027-03-31", ...over,
+  id: "odile-meal",
+  person: "odile",
+  insulinId: "lispro-100",
+  insulinName: "insulin lispro",
+  kind: "mealtime",
+  cloudy: false,
+  mark: "one rubber band",
+  unitsPerClick: "1",
+  unitsWhenOpened: 300,
+  openedOn: "2026-06-01",
+  inUseDays: 28,
+  expiresOn: "2027-03-31",
+  ...over,
 });
 export const odilePen = pen({});
-export const odileNight = pen({ id: "odile-night", insulinId: "glargine-100", insulinName: "insulin glargine", kind: "long-acting", mark: "no band" });
+export const odileNight = pen({
+  id: "odile-night",
+  insulinId: "glargine-100",
+  insulinName: "insulin glargine",
+  kind: "long-acting",
+  mark: "no band",
+});
 export const bramPen = pen({ id: "bram-meal", person: "bram", mark: "a wooden bead", unitsPerClick: "0.5" });

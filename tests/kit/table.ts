@@ -1,6 +1,7 @@
 // A kitchen table for tests: sends intents, folds facts, keeps every row, moves the clock by hand.
-import type { Happened } from "#events/happened.ts";
+
 import type { DoseCard } from "#events/card.ts";
+import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Person } from "#events/person.ts";
@@ -26,12 +27,24 @@ export class Table {
   now: Stamp = { wall: NOON, mono: 1000, boot: "boot-1", zone: "America/Chicago", offset: -300 };
   private walks = 0;
 
-  constructor(people: readonly Placed[], private readonly guards: Guards = GUARDS) {
-    const begin: NewFact[] = [{ person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } }];
+  constructor(
+    people: readonly Placed[],
+    private readonly guards: Guards = GUARDS,
+  ) {
+    const begin: NewFact[] = [
+      { person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } },
+    ];
     for (const { person, card, pens } of people) {
       const own = (event: Happened): NewFact => ({ person: person.id, walk: null, event });
       begin.push(own({ type: "person added", person }));
-      begin.push(own({ type: "card signed", card, cardHash: `hash-of-${person.id}`, signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true } }));
+      begin.push(
+        own({
+          type: "card signed",
+          card,
+          cardHash: `hash-of-${person.id}`,
+          signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true },
+        }),
+      );
       for (const pen of pens) begin.push(own({ type: "pen added", pen }));
     }
     this.store(begin);
@@ -65,7 +78,10 @@ export class Table {
   send(...intents: Intent[]): this {
     for (const intent of intents) {
       const { refusal } = this.try(intent);
-      if (refusal) throw new Error(`${JSON.stringify(intent)} at ${this.step()}: refused ${JSON.stringify(refusal)}; offered ${JSON.stringify(offers(this.state, this.now, this.guards))}`);
+      if (refusal)
+        throw new Error(
+          `${JSON.stringify(intent)} at ${this.step()}: refused ${JSON.stringify(refusal)}; offered ${JSON.stringify(offers(this.state, this.now, this.guards))}`,
+        );
     }
     return this;
   }

@@ -1,6 +1,7 @@
 // One question and its answers, for the small screens around the walk.
 import type { ComponentChildren } from "preact";
 import { Bar, type Chrome } from "#screens/shared/bar.tsx";
+import { useHearable } from "#screens/shared/hear.ts";
 import { BigButton, type ButtonRole } from "#ui/button.tsx";
 import { PickList } from "#ui/pick-list.tsx";
 import { Screen } from "#ui/screen.tsx";
@@ -22,10 +23,23 @@ export interface ChoicesScreenProps {
   banner?: ComponentChildren;
   /** In place of the heading, which then is for screen readers only. */
   head?: ComponentChildren;
+  /** Only a hand may choose here. */
+  byHand?: boolean;
 }
 
 /** Up to four buttons stand at the bottom; more than four become a list in pages. */
-export function ChoicesScreen({ title, lines = [], buttons, speaking, chrome, focusHeading, banner, head }: ChoicesScreenProps) {
+export function ChoicesScreen({
+  title,
+  lines = [],
+  buttons,
+  speaking,
+  chrome,
+  focusHeading,
+  banner,
+  head,
+  byHand = false,
+}: ChoicesScreenProps) {
+  useHearable({ title, lines, buttons }, byHand);
   const few = buttons.length <= 4;
   return (
     <Screen

@@ -14,7 +14,11 @@ import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 
 type Wish = "meal" | "taken" | "low" | "answer";
-type View = { at: "rest" } | { at: "who"; wish: Wish } | { at: "meal" | "taken" | "later" | "answer"; person: string } | { at: "answered"; person: string; lines: string[] };
+type View =
+  | { at: "rest" }
+  | { at: "who"; wish: Wish }
+  | { at: "meal" | "taken" | "later" | "answer"; person: string }
+  | { at: "answered"; person: string; lines: string[] };
 
 export interface KitchenScreenProps {
   house: HouseState;
@@ -25,8 +29,6 @@ export interface KitchenScreenProps {
   banner: ComponentChildren;
   onIntent(intent: Intent): void;
   onDayBook(): void;
-  /** Sentences that a press asked for, to be said. */
-  onSay(lines: readonly string[]): void;
 }
 
 const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as const;
@@ -38,17 +40,19 @@ export function KitchenScreen(props: KitchenScreenProps) {
   const go = (wish: Wish, me: PersonState) => {
     const person = me.person.id;
     if (wish === "low") onIntent({ do: "open low", person });
-    else if (wish === "taken") {
-      setView({ at: "taken", person });
-      props.onSay(didITakeIt(house, me, now));
-    } else setView({ at: wish, person });
+    else setView({ at: wish, person });
   };
   const wish = (w: Wish) => {
     const [only] = people;
     if (only && people.length === 1) go(w, only);
     else setView({ at: "who", wish: w });
   };
-  const common = { speaking: props.speaking, focusHeading: props.focusHeading, banner: props.banner, chrome: { ...chrome, onBack: () => setView({ at: "rest" }) } };
+  const common = {
+    speaking: props.speaking,
+    focusHeading: props.focusHeading,
+    banner: props.banner,
+    chrome: { ...chrome, onBack: () => setView({ at: "rest" }) },
+  };
 
   switch (view.at) {
     case "rest":
@@ -58,13 +62,19 @@ export function KitchenScreen(props: KitchenScreenProps) {
         <ChoicesScreen
           {...common}
           title={FIXED.who}
+          byHand
           lines={[FIXED.who]}
-          buttons={people.filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null)).map((p) => ({ label: `${SHAPES[p.person.shape]} ${p.person.name}`, press: () => go(view.wish, p) }))}
+          buttons={people
+            .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
+            .map((p) => ({ label: `${SHAPES[p.person.shape]} ${p.person.name}`, press: () => go(view.wish, p) }))}
         />
       );
     case "meal": {
       const { person } = view;
-      const buttons = (["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => ({ label: labelOf({ do: "open meal", person, meal }, house).shown, press: () => onIntent({ do: "open meal", person, meal }) }));
+      const buttons = (["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => ({
+        label: labelOf({ do: "open meal", person, meal }, house).shown,
+        press: () => onIntent({ do: "open meal", person, meal }),
+      }));
       return <ChoicesScreen {...common} title={FIXED.whichMeal} lines={[FIXED.whichMeal]} buttons={buttons} />;
     }
     case "taken": {
@@ -83,22 +93,36 @@ export function KitchenScreen(props: KitchenScreenProps) {
       );
     }
     case "later":
-      return <LaterScreen {...common} person={view.person} onIntent={(intent) => { onIntent(intent); setView({ at: "rest" }); }} />;
+      return (
+        <LaterScreen
+          {...common}
+          person={view.person}
+          onIntent={(intent) => {
+            onIntent(intent);
+            setView({ at: "rest" });
+          }}
+        />
+      );
     case "answer": {
       const me = house.people[view.person];
       const buttons = (["all", "half", "hardly any", "not kept down"] as const).map((ate) => ({
         label: labelOf({ do: "answer meal", person: view.person, ate }, house).shown,
         press: () => {
           onIntent({ do: "answer meal", person: view.person, ate });
-          const lines = me ? afterMealAnswer(me, ate) : [];
-          setView({ at: "answered", person: view.person, lines });
-          props.onSay(lines);
+          setView({ at: "answered", person: view.person, lines: me ? afterMealAnswer(me, ate) : [] });
         },
       }));
       return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;
     }
     case "answered":
-      return <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={[{ label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) }]} />;
+      return (
+        <ChoicesScreen
+          {...common}
+          title={FIXED.saved}
+          lines={view.lines}
+          buttons={[{ label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) }]}
+        />
+      );
   }
 }
 
@@ -108,8 +132,15 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   const free = people.filter((p) => !p.walk);
   const answer = people.some((p) => mealQuestionDue(p, now, house.doubt === null));
   const [first] = open;
-  const carryOn: ChoiceButton[] = open.slice(0, 2).map((p) => ({ label: labelOf({ do: "turn to", person: p.person.id }, house).shown, role: "main" as const, press: () => onIntent({ do: "turn to", person: p.person.id }) }));
-  const start: ChoiceButton[] = free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
+  const carryOn: ChoiceButton[] = open
+    .slice(0, 2)
+    .map((p) => ({
+      label: labelOf({ do: "turn to", person: p.person.id }, house).shown,
+      role: "main" as const,
+      press: () => onIntent({ do: "turn to", person: p.person.id }),
+    }));
+  const start: ChoiceButton[] =
+    free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
   const buttons: ChoiceButton[] = [
     { label: FIXED.didI, press: () => onWish("taken") },
     ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [{ label: FIXED.dayBook, press: props.onDayBook }]),

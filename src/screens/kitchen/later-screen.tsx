@@ -1,11 +1,11 @@
 // "I took it away from home": how many units and how long ago, each with "I do not know".
 import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
+import { checkUnits } from "#rules/pen/units.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { Bar } from "#screens/shared/bar.tsx";
 import { NumberPad } from "#ui/number-pad.tsx";
 import { Screen } from "#ui/screen.tsx";
-import { checkUnits } from "#rules/pen/units.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { ChoicesScreen } from "./choices-screen.tsx";
 
@@ -30,7 +30,10 @@ export function LaterScreen(props: LaterScreenProps) {
   const [text, setText] = useState("");
   const [units, setUnits] = useState<number | null | undefined>(undefined);
   if (units !== undefined) {
-    const buttons = AGO.map((a) => ({ label: a.label, press: () => props.onIntent({ do: "tell a dose later", person: props.person, units, minutesAgo: a.minutes }) }));
+    const buttons = AGO.map((a) => ({
+      label: a.label,
+      press: () => props.onIntent({ do: "tell a dose later", person: props.person, units, minutesAgo: a.minutes }),
+    }));
     return <ChoicesScreen {...props} title="When was it?" lines={["When was it?"]} buttons={buttons} />;
   }
   const done = () => {
@@ -40,8 +43,25 @@ export function LaterScreen(props: LaterScreenProps) {
     else if (checked.ok) setUnits(checked.units);
   };
   return (
-    <Screen title="How many units?" bar={<Bar chrome={props.chrome} />} sentences={[{ text: "How many units? Leave it empty if you do not know.", current: false }]} moreLabel={FIXED.more} focusHeading={props.focusHeading} shape="pad">
-      <NumberPad value={text} onDigit={(d) => setText((t) => (t.length < 4 ? t + d : t))} onPoint={() => setText((t) => `${t}.`)} onDelete={() => setText((t) => t.slice(0, -1))} onDone={done} unitWords="units" label={FIXED.numberIs} doneLabel={FIXED.ok} deleteLabel={FIXED.delete} />
+    <Screen
+      title="How many units?"
+      bar={<Bar chrome={props.chrome} />}
+      sentences={[{ text: "How many units? Leave it empty if you do not know.", current: false }]}
+      moreLabel={FIXED.more}
+      focusHeading={props.focusHeading}
+      shape="pad"
+    >
+      <NumberPad
+        value={text}
+        onDigit={(d) => setText((t) => (t.length < 4 ? t + d : t))}
+        onPoint={() => setText((t) => `${t}.`)}
+        onDelete={() => setText((t) => t.slice(0, -1))}
+        onDone={done}
+        unitWords="units"
+        label={FIXED.numberIs}
+        doneLabel={FIXED.ok}
+        deleteLabel={FIXED.delete}
+      />
     </Screen>
   );
 }

@@ -12,7 +12,32 @@ export function PlaceDrawing({ spot, me, title }: { spot: Spot; me: PersonState;
   const { body } = me.person;
   const { restDays, navelMm } = siteRules(me.card?.card.care ?? NO_CARE, body);
   // Only the next place and the places to keep off: older marks would crowd the one that matters now.
-  const chart = bodyChart({ region: spot.region, side: spot.side, body, uses: [], noGo: me.noGo, restDays, navelMm, here: spot, apartMm: 0 });
-  const marks = chart.marks.map((mark) => ({ xMm: mark.xMm, yMm: mark.yMm, label: sayMark(mark), kind: mark.kind, radiusMm: mark.radiusMm }));
-  return <BodyOutline region={spot.region} widthMm={chart.widthMm} heightMm={chart.heightMm} marks={marks} title={title} edges={{ left: "left", right: "right" }} />;
+  const chart = bodyChart({
+    region: spot.region,
+    side: spot.side,
+    body,
+    uses: [],
+    noGo: me.noGo,
+    restDays,
+    navelMm,
+    here: spot,
+    apartMm: 0,
+  });
+  const marks = chart.marks.map((mark) => ({
+    xMm: mark.xMm,
+    yMm: mark.yMm,
+    label: sayMark(mark),
+    kind: mark.kind,
+    radiusMm: mark.radiusMm,
+  }));
+  return (
+    <BodyOutline
+      region={spot.region}
+      widthMm={chart.widthMm}
+      heightMm={chart.heightMm}
+      marks={marks}
+      title={title}
+      edges={{ left: "left", right: "right" }}
+    />
+  );
 }

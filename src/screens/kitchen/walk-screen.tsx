@@ -2,8 +2,8 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
-import type { NumberSlot } from "#events/told.ts";
 import type { Stamp } from "#events/stamp.ts";
+import type { NumberSlot } from "#events/told.ts";
 import { Bar, type Chrome } from "#screens/shared/bar.tsx";
 import { BigButton } from "#ui/button.tsx";
 import { Countdown } from "#ui/countdown.tsx";
@@ -66,7 +66,9 @@ export function WalkScreen(props: WalkScreenProps) {
 
   const shownStops = stop.filter((o) => o.intent.do !== "leave" || answers.length + slots.length === 0);
   const hasMain = answers.some((a) => a.role === "main");
-  const pads = slots.map((slot): Act => ({ key: slot, label: PAD_BUTTON[slot], role: hasMain ? "choice" : "main", press: () => openPad(slot) }));
+  const pads = slots.map(
+    (slot): Act => ({ key: slot, label: PAD_BUTTON[slot], role: hasMain ? "choice" : "main", press: () => openPad(slot) }),
+  );
   const all: Act[] = [
     ...[...shownStops, ...wrongs].map((o) => button(o, house, onIntent)),
     ...(hasMain ? pads : []),
@@ -77,9 +79,28 @@ export function WalkScreen(props: WalkScreenProps) {
   const { actions, rest } = split(all);
   if (others && rest.length > 0) {
     const buttons = rest.map((b) => ({ label: b.label, press: b.press }));
-    return <ChoicesScreen title={say.title} speaking={-1} focusHeading={props.focusHeading} chrome={{ ...chrome, onBack: () => openOthers(false) }} buttons={buttons} banner={props.banner} />;
+    return (
+      <ChoicesScreen
+        title={say.title}
+        speaking={-1}
+        focusHeading={props.focusHeading}
+        chrome={{ ...chrome, onBack: () => openOthers(false) }}
+        buttons={buttons}
+        banner={props.banner}
+      />
+    );
   }
-  const more = rest.length > 0 ? [{ key: "others", label: walk?.offered && !walk.place ? FIXED.anotherPlace : FIXED.otherAnswers, role: "choice" as const, press: () => openOthers(true) }] : [];
+  const more =
+    rest.length > 0
+      ? [
+          {
+            key: "others",
+            label: walk?.offered && !walk.place ? FIXED.anotherPlace : FIXED.otherAnswers,
+            role: "choice" as const,
+            press: () => openOthers(true),
+          },
+        ]
+      : [];
   const left = walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
   const sentences = say.lines.map((text, i) => ({ text, current: i === props.speaking }));
   return (
@@ -93,9 +114,7 @@ export function WalkScreen(props: WalkScreenProps) {
       banner={props.banner}
       side={sideOf(say, left, house)}
       hideTitle={actions.length + more.length > 2 || say.lines.length > 2}
-      actions={[...more, ...actions].map((b) => (
-        <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />
-      ))}
+      actions={[...more, ...actions].map((b) => <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />)}
     >
       {refusal ? <Notice {...refusal} /> : null}
     </Screen>

@@ -1,10 +1,10 @@
 // Help and "Something is wrong": laid over any step, and closing them loses nothing.
 import type { Intent } from "#events/intent.ts";
+import { type ChoiceButton, ChoicesScreen } from "#screens/kitchen/choices-screen.tsx";
 import type { Offer } from "#walk/context.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
-import { ChoicesScreen, type ChoiceButton } from "#screens/kitchen/choices-screen.tsx";
 import type { Chrome } from "./bar.tsx";
 
 interface OverlayProps {
@@ -29,7 +29,15 @@ export function WrongScreen(props: OverlayProps & { numbers: readonly string[] }
       },
     })),
   ];
-  return <ChoicesScreen {...props} chrome={{ ...props.chrome, onBack: props.onClose }} title={FIXED.whatIsWrong} lines={props.numbers} buttons={buttons} />;
+  return (
+    <ChoicesScreen
+      {...props}
+      chrome={{ ...props.chrome, onBack: props.onClose }}
+      title={FIXED.whatIsWrong}
+      lines={props.numbers}
+      buttons={buttons}
+    />
+  );
 }
 
 export interface HelpActs {
@@ -64,7 +72,20 @@ export function HelpScreen(props: OverlayProps & { lines: readonly string[]; act
         props.onIntent(intent);
       },
     })),
-    ...(props.inWalk ? [] : [{ label: FIXED.dayBook, press: acts.dayBook }, { label: FIXED.drawer, press: acts.drawer }]),
+    ...(props.inWalk
+      ? []
+      : [
+          { label: FIXED.dayBook, press: acts.dayBook },
+          { label: FIXED.drawer, press: acts.drawer },
+        ]),
   ];
-  return <ChoicesScreen {...props} chrome={{ ...props.chrome, onBack: props.onClose, onHelp: props.onClose }} title={FIXED.help} lines={props.lines} buttons={buttons} />;
+  return (
+    <ChoicesScreen
+      {...props}
+      chrome={{ ...props.chrome, onBack: props.onClose, onHelp: props.onClose }}
+      title={FIXED.help}
+      lines={props.lines}
+      buttons={buttons}
+    />
+  );
 }

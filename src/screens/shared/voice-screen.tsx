@@ -1,7 +1,8 @@
 // Who speaks: chosen before anything talks, changeable from Help. A page cannot tell whether a screen reader runs, so it asks.
-import type { Chrome } from "./bar.tsx";
-import { FIXED } from "#words/en/fixed.ts";
+
 import { ChoicesScreen } from "#screens/kitchen/choices-screen.tsx";
+import { FIXED } from "#words/en/fixed.ts";
+import type { Chrome } from "./bar.tsx";
 
 export interface VoiceScreenProps {
   chrome: Chrome;

@@ -97,12 +97,26 @@ function telephoned(c: Ctx, units: Units): Outcome {
   if (!c.card || !c.cardHash || !mayTelephone(c)) return refuse({ no: "telephoned number", why: "not allowed", units }, turn);
   if (c.card.largestDose === null) return refuse({ no: "telephoned number", why: "blank field", units }, turn);
   if (units > c.card.largestDose) {
-    return refuse({ no: "telephoned number", why: "above the largest dose", units }, { type: "near miss", step: "card", what: "telephoned number above the largest dose", detail: String(units) }, turn);
+    return refuse(
+      { no: "telephoned number", why: "above the largest dose", units },
+      { type: "near miss", step: "card", what: "telephoned number above the largest dose", detail: String(units) },
+      turn,
+    );
   }
   const by = c.walk.draft?.helper ?? c.card.clinic.name;
   return happen({
     type: "dose told",
-    told: { units, food: 0, correction: 0, cardHash: c.cardHash, rows: [], why: [{ reason: "telephoned", by }], cautions: [], timing: c.card.timing.when, by },
+    told: {
+      units,
+      food: 0,
+      correction: 0,
+      cardHash: c.cardHash,
+      rows: [],
+      why: [{ reason: "telephoned", by }],
+      cautions: [],
+      timing: c.card.timing.when,
+      by,
+    },
   });
 }
 

@@ -20,7 +20,9 @@ export function injectStage(c: Ctx): InjectStage {
   return "window";
 }
 
-const wrongs: Offer[] = (["nothing came out", "button too stiff", "it hurt or bled"] as const).map((mishap) => press("wrong", { do: "report", mishap }));
+const wrongs: Offer[] = (["nothing came out", "button too stiff", "it hurt or bled"] as const).map((mishap) =>
+  press("wrong", { do: "report", mishap }),
+);
 
 function offers(c: Ctx): Offer[] {
   switch (injectStage(c)) {
@@ -38,14 +40,23 @@ function offers(c: Ctx): Offer[] {
 }
 
 function done(c: Ctx, delivered: Units | null, left: Units | null, certain: boolean): Happened {
-  return { type: "injected", units: delivered, left, insulinId: c.card?.insulin.id ?? "", pen: c.walk.penCheck.pen, spot: c.walk.place, certain };
+  return {
+    type: "injected",
+    units: delivered,
+    left,
+    insulinId: c.card?.insulin.id ?? "",
+    pen: c.walk.penCheck.pen,
+    spot: c.walk.place,
+    certain,
+  };
 }
 
 /** Delivered = dialled minus what the window still shows; never topped up. */
 function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   const left = units(Number(text));
   const dialled = c.walk.dial?.units ?? units(0);
-  if (left > dialled) return refuse({ no: "window shows more than was dialled", left, dialled }, { type: "number turned down", slot: "left in window" });
+  if (left > dialled)
+    return refuse({ no: "window shows more than was dialled", left, dialled }, { type: "number turned down", slot: "left in window" });
   if (left === 0) return happen(done(c, dialled, units(0), true));
   const delivered = units(Math.round((dialled - left) * 10) / 10);
   return happen(done(c, delivered, left, true), { type: "mishap opened", kind: "number left in the window" });
@@ -74,7 +85,10 @@ export const inject: StepRules = {
       case "wait is over":
         return waitOver(c.walk, c.now, c.sure) ? happen({ type: "wait ended", for: "hold" }) : refuse({ no: "wait is not over" });
       case "needle came out early":
-        return happen({ type: "near miss", step: "inject", what: "needle out early", detail: null }, { type: "needle out early", reason: "said by the person" });
+        return happen(
+          { type: "near miss", step: "inject", what: "needle out early", detail: null },
+          { type: "needle out early", reason: "said by the person" },
+        );
       case "window is at zero":
         return happen(done(c, c.walk.dial?.units ?? null, units(0), true));
       default:

@@ -40,7 +40,12 @@ function offers(c: Ctx): Offer[] {
     case "number":
       return numberOffers(c, []);
     case "call":
-      return [...sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })), ...numberOffers(c, ["recheck after low"]), ...words, press("stop", { do: "leave" })];
+      return [
+        ...sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })),
+        ...numberOffers(c, ["recheck after low"]),
+        ...words,
+        press("stop", { do: "leave" }),
+      ];
   }
 }
 
@@ -57,7 +62,16 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   const glucose = glucoseOf(c, text);
   const stillLow = c.guards.isLow(glucose, c.card);
   const draft = c.walk.draft;
-  return happen({ type: "reading taken", glucose, source: c.me.person.readsFrom ?? "finger", via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterRecheck(c, stillLow));
+  return happen(
+    {
+      type: "reading taken",
+      glucose,
+      source: c.me.person.readsFrom ?? "finger",
+      via: draft?.via ?? "touch",
+      helper: draft?.helper ?? null,
+    },
+    ...afterRecheck(c, stillLow),
+  );
 }
 
 export const low: StepRules = {
@@ -65,7 +79,10 @@ export const low: StepRules = {
   decide(c: Ctx, intent: Intent) {
     switch (intent.do) {
       case "took sugar":
-        return happen({ type: "sugar taken", food: intent.food, grams: grams(intent.grams) }, { type: "wait began", for: "recheck", ms: careMinutesMs(c.card, "recheckMinutes") });
+        return happen(
+          { type: "sugar taken", food: intent.food, grams: grams(intent.grams) },
+          { type: "wait began", for: "recheck", ms: careMinutesMs(c.card, "recheckMinutes") },
+        );
       case "cannot swallow":
         return happen({ type: "call raised", why: "cannot swallow" });
       case "read word":

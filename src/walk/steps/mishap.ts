@@ -9,7 +9,15 @@ import { uncertainDose } from "./inject.ts";
 const UNCERTAIN: readonly MishapKind[] = ["nothing came out", "button too stiff", "not sure", "wrong insulin", "too much", "too little"];
 
 export const MISHAPS: readonly MishapKind[] = [
-  "nothing came out", "button too stiff", "it hurt or bled", "too much", "too little", "wrong insulin", "not sure", "feeling ill", "something else",
+  "nothing came out",
+  "button too stiff",
+  "it hurt or bled",
+  "too much",
+  "too little",
+  "wrong insulin",
+  "not sure",
+  "feeling ill",
+  "something else",
 ];
 
 /** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */

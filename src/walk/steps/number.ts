@@ -28,7 +28,11 @@ export function numberOffers(c: Ctx, slots: readonly NumberSlot[]): Offer[] {
     case "digits again":
       return draft ? [{ offer: "number", slot: draft.slot }, press("no", { do: "change number" })] : [];
     case "which unit":
-      return [press("choice", { do: "choose unit", unit: "mg/dL" }), press("choice", { do: "choose unit", unit: "mmol/L" }), press("no", { do: "change number" })];
+      return [
+        press("choice", { do: "choose unit", unit: "mg/dL" }),
+        press("choice", { do: "choose unit", unit: "mmol/L" }),
+        press("no", { do: "change number" }),
+      ];
     case "read back": {
       return [press("main", { do: "agree number" }), press("no", { do: "change number" })];
     }
@@ -37,7 +41,13 @@ export function numberOffers(c: Ctx, slots: readonly NumberSlot[]): Offer[] {
 
 function give(c: Ctx, intent: Extract<Intent, { do: "give number" }>, rules: StepRules): Outcome {
   const read = readNumber(c, intent.slot, intent.text);
-  if (read.ok === false) return refuse(read.refusal, { type: "near miss", step: STEP_OF_SLOT[intent.slot], what: `${intent.slot}: ${read.refusal.no}`, detail: intent.text.slice(0, 40) });
+  if (read.ok === false)
+    return refuse(read.refusal, {
+      type: "near miss",
+      step: STEP_OF_SLOT[intent.slot],
+      what: `${intent.slot}: ${read.refusal.no}`,
+      detail: intent.text.slice(0, 40),
+    });
   const { slot, via, helper } = intent;
   const given = { type: "number given" as const, slot, text: read.text, via, helper };
   const draft = c.walk.draft;
@@ -77,7 +87,8 @@ export function decideNumber(c: Ctx, intent: NumberIntent, rules: StepRules): Ou
       if (!draft || draft.text === "") return happen();
       const read = readNumber(c, draft.slot, draft.text);
       if (read.ok === false) return refuse(read.refusal, { type: "number turned down", slot: draft.slot });
-      if (draft.first === null && c.guards.digitsAgain(draft.slot, draft.via, read.unusual)) return happen({ type: "digits asked again", slot: draft.slot });
+      if (draft.first === null && c.guards.digitsAgain(draft.slot, draft.via, read.unusual))
+        return happen({ type: "digits asked again", slot: draft.slot });
       return rules.accept?.(c, draft.slot, draft.text) ?? happen();
     }
   }

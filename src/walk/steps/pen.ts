@@ -2,8 +2,8 @@
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
-import { careNumber } from "./care-ms.ts";
 import { helpers } from "./card.ts";
+import { careNumber } from "./care-ms.ts";
 
 export type PenStage = "helper" | "pick" | "look" | "mix" | "needle" | "prime";
 
@@ -26,7 +26,10 @@ function offers(c: Ctx): Offer[] {
     case "helper":
       return [...helpers(c), press("stop", { do: "leave" })];
     case "pick":
-      return [...pensInHouse(c).map((p) => press("choice", { do: "pick pen", pen: p.pen.id, how: "mark" })), press("stop", { do: "leave" })];
+      return [
+        ...pensInHouse(c).map((p) => press("choice", { do: "pick pen", pen: p.pen.id, how: "mark" })),
+        press("stop", { do: "leave" }),
+      ];
     case "look":
       return [
         press("main", { do: "insulin looks", look: "as it should be" }),
@@ -105,6 +108,15 @@ export const pen: StepRules = {
 export function penStillFits(c: Ctx): boolean {
   const found = penInHand(c);
   if (!found || !c.card) return false;
-  const q = { pen: found.pen, openedOn: found.openedOn, used: found.used, retired: found.retired, person: c.me.person.id, card: c.card, today: c.today, needed: c.walk.told?.units ?? null };
+  const q = {
+    pen: found.pen,
+    openedOn: found.openedOn,
+    used: found.used,
+    retired: found.retired,
+    person: c.me.person.id,
+    card: c.card,
+    today: c.today,
+    needed: c.walk.told?.units ?? null,
+  };
   return c.guards.whyNotPen(q) === null;
 }

@@ -48,7 +48,10 @@ export const place: StepRules = {
     // A lump rests long and a scar stays: marked, so that it is not offered another day.
     if (intent.reason === "lump" || intent.reason === "scar or mole") {
       const kind = intent.reason === "lump" ? "lump" : "scar";
-      return happen(declined, { type: "no-go place marked", noGo: { id: `${c.walk.id}:${c.walk.declined.length}`, spot, radiusMm: 15, kind } });
+      return happen(declined, {
+        type: "no-go place marked",
+        noGo: { id: `${c.walk.id}:${c.walk.declined.length}`, spot, radiusMm: 15, kind },
+      });
     }
     return happen(declined);
   },

@@ -1,6 +1,7 @@
 // Step 5: what will be eaten, and is it ready? A card of fixed units or bands asks only for the second.
-import type { PlateHow } from "#events/plate.ts";
+
 import type { Intent } from "#events/intent.ts";
+import type { PlateHow } from "#events/plate.ts";
 import { grams } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { foodById } from "#rules/food/foods.ts";
@@ -86,7 +87,9 @@ export const plate: StepRules = {
         return happen({ type: "food taken off the plate", index: intent.index });
       case "plate is complete":
         // Meat and water have no carbohydrate: a plate of foods may come to nothing, a number typed by hand may not.
-        return plateTotal(c.walk.lines) === 0 ? happen({ type: "plate agreed", grams: grams(0), how: "foods" }) : giveTotal(c, plateTotal(c.walk.lines), null);
+        return plateTotal(c.walk.lines) === 0
+          ? happen({ type: "plate agreed", grams: grams(0), how: "foods" })
+          : giveTotal(c, plateTotal(c.walk.lines), null);
       case "usual meal":
         return giveTotal(c, c.me.person.usualMeals[intent.index]?.grams ?? 0, "usual meal");
       case "meal is ready":

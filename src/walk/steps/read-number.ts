@@ -7,9 +7,7 @@ import { checkUnits } from "#rules/pen/units.ts";
 import type { Ctx } from "#walk/context.ts";
 import type { Refusal } from "#walk/refusal.ts";
 
-export type NumberRead =
-  | { ok: true | "ask unit"; text: string; unusual: boolean }
-  | { ok: false; refusal: Refusal };
+export type NumberRead = { ok: true | "ask unit"; text: string; unusual: boolean } | { ok: false; refusal: Refusal };
 
 export const STEP_OF_SLOT: Readonly<Record<NumberSlot, StepName>> = {
   reading: "reading",

@@ -13,7 +13,10 @@ export function glucoseOf(c: Ctx, text: string): Glucose {
   return checked.glucose;
 }
 
-export const words: Offer[] = [press("choice", { do: "read word", word: "HI", via: "touch" }), press("choice", { do: "read word", word: "LO", via: "touch" })];
+export const words: Offer[] = [
+  press("choice", { do: "read word", word: "HI", via: "touch" }),
+  press("choice", { do: "read word", word: "LO", via: "touch" }),
+];
 
 function afterReading(c: Ctx, glucose: Glucose): Happened[] {
   return c.guards.isLow(glucose, c.card) ? [{ type: "low began", because: "reading" }] : [];
@@ -22,7 +25,16 @@ function afterReading(c: Ctx, glucose: Glucose): Happened[] {
 function accept(c: Ctx, _slot: string, text: string): Outcome {
   const glucose = glucoseOf(c, text);
   const draft = c.walk.draft;
-  return happen({ type: "reading taken", glucose, source: c.me.person.readsFrom ?? "finger", via: draft?.via ?? "touch", helper: draft?.helper ?? null }, ...afterReading(c, glucose));
+  return happen(
+    {
+      type: "reading taken",
+      glucose,
+      source: c.me.person.readsFrom ?? "finger",
+      via: draft?.via ?? "touch",
+      helper: draft?.helper ?? null,
+    },
+    ...afterReading(c, glucose),
+  );
 }
 
 export const reading: StepRules = {

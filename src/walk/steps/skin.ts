@@ -5,7 +5,8 @@ import { careMs } from "./care-ms.ts";
 
 export const skin: StepRules = {
   offers(c: Ctx) {
-    if (!c.walk.cleaned) return [press("main", { do: "skin cleaned", how: "wiped" }), press("choice", { do: "skin cleaned", how: "clean without a wipe" })];
+    if (!c.walk.cleaned)
+      return [press("main", { do: "skin cleaned", how: "wiped" }), press("choice", { do: "skin cleaned", how: "clean without a wipe" })];
     if (waitOver(c.walk, c.now, c.sure)) return [press("main", { do: "wait is over" })];
     return [press("choice", { do: "jump wait", reason: "the skin is dry" })];
   },
@@ -19,7 +20,11 @@ export const skin: StepRules = {
       case "wait is over":
         return waitOver(c.walk, c.now, c.sure) ? happen({ type: "skin dry" }) : refuse({ no: "wait is not over" });
       case "jump wait":
-        return happen({ type: "near miss", step: "skin", what: "drying cut short", detail: intent.reason }, { type: "wait jumped", for: "skin", reason: intent.reason }, { type: "skin dry" });
+        return happen(
+          { type: "near miss", step: "skin", what: "drying cut short", detail: intent.reason },
+          { type: "wait jumped", for: "skin", reason: intent.reason },
+          { type: "skin dry" },
+        );
       default:
         return happen();
     }

@@ -11,7 +11,11 @@ function offers(c: Ctx): Offer[] {
     case "clear":
       return [press("main", { do: "answer taken", answer: "no" })];
     case "a dose inside":
-      return [press("stop", { do: "answer taken", answer: "yes" }), press("choice", { do: "answer taken", answer: "do not know" }), press("choice", { do: "the first was not taken" })];
+      return [
+        press("stop", { do: "answer taken", answer: "yes" }),
+        press("choice", { do: "answer taken", answer: "do not know" }),
+        press("choice", { do: "the first was not taken" }),
+      ];
     case "not known":
       return [
         press("choice", { do: "answer taken", answer: "yes" }),
@@ -29,7 +33,8 @@ export const taken: StepRules = {
   decide(c: Ctx, intent: Intent) {
     if (intent.do === "the first was not taken") return happen({ type: "taken answered", how: "the first was not taken" });
     if (intent.do !== "answer taken") return happen();
-    if (intent.answer === "no") return happen({ type: "taken answered", how: windowNow(c).is === "clear" ? "log is clear" : "said not taken" });
+    if (intent.answer === "no")
+      return happen({ type: "taken answered", how: windowNow(c).is === "clear" ? "log is clear" : "said not taken" });
     if (intent.answer === "do not know" && !c.guards.unknownEnds) return happen({ type: "taken answered", how: "said not taken" });
     const known = windowNow(c).is === "a dose inside";
     const slip = { type: "near miss" as const, step: "taken" as const, what: "second dose", detail: intent.answer };

@@ -15,11 +15,16 @@ export const wash: StepRules = {
       case "begin wait":
         return happen({ type: "wait began", for: "wash", ms: careMs(c.card, "washSeconds") });
       case "wait is over":
-        return waitOver(c.walk, c.now, c.sure) ? happen({ type: "hands washed", how: "counted", reason: null }) : refuse({ no: "wait is not over" });
+        return waitOver(c.walk, c.now, c.sure)
+          ? happen({ type: "hands washed", how: "counted", reason: null })
+          : refuse({ no: "wait is not over" });
       case "already washed":
         return happen({ type: "hands washed", how: "already washed", reason: null });
       case "skip washing":
-        return happen({ type: "near miss", step: "wash", what: "washing skipped", detail: intent.reason }, { type: "hands washed", how: "skipped", reason: intent.reason });
+        return happen(
+          { type: "near miss", step: "wash", what: "washing skipped", detail: intent.reason },
+          { type: "hands washed", how: "skipped", reason: intent.reason },
+        );
       default:
         return happen();
     }

@@ -1,8 +1,8 @@
 // Why the card tells this dose, and what its silence means. Whole sentences, never an itemised sheet.
 import type { ToldDose } from "#events/told.ts";
 import type { Caution, Reason } from "#rules/card/told.ts";
-import { dateInWords } from "./when.ts";
 import { gramsOf, number, unitsOf } from "./amounts.ts";
+import { dateInWords } from "./when.ts";
 
 const BECAUSE: Readonly<Record<string, string>> = {
   "clock doubtful": "the time is not sure",
@@ -16,21 +16,25 @@ const BECAUSE: Readonly<Record<string, string>> = {
 type Loose = { reason: string } & Record<string, unknown>;
 
 const edge = (from: unknown, to: unknown): string =>
-  from === null || from === undefined ? `up to ${number(Number(to))}` : to === null || to === undefined ? `${number(Number(from))} or more` : `${number(Number(from))} to ${number(Number(to))}`;
+  from === null || from === undefined
+    ? `up to ${number(Number(to))}`
+    : to === null || to === undefined
+      ? `${number(Number(from))} or more`
+      : `${number(Number(from))} to ${number(Number(to))}`;
 
 /** One reason as a short clause or sentence; "" for one that another sentence carries. */
 function reason(why: Loose): string {
   const kind = why.reason as Reason["reason"] | "telephoned";
-  const n = Number(why["units"] ?? 0);
+  const n = Number(why.units ?? 0);
   switch (kind) {
     case "fixed for the meal":
       return "The card gives this for the meal.";
     case "band":
-      return `The card's row is ${edge(why["from"], why["to"])}.`;
+      return `The card's row is ${edge(why.from, why.to)}.`;
     case "food-only row":
       return "This is the card's row for food only.";
     case "food":
-      return `${unitsOf(n)} ${n === 1 ? "is" : "are"} for ${gramsOf(Number(why["grams"] ?? 0))} of food.`;
+      return `${unitsOf(n)} ${n === 1 ? "is" : "are"} for ${gramsOf(Number(why.grams ?? 0))} of food.`;
     case "reading is high":
       return `${unitsOf(n)} ${n === 1 ? "is" : "are"} because the reading is high.`;
     case "reading is below target":
@@ -38,9 +42,9 @@ function reason(why: Loose): string {
     case "insulin on board":
       return `${unitsOf(n)} less, because earlier insulin still works.`;
     case "no correction":
-      return `No correction, because ${BECAUSE[String(why["because"])] ?? "the card says so"}.`;
+      return `No correction, because ${BECAUSE[String(why.because)] ?? "the card says so"}.`;
     case "telephoned":
-      return `${String(why["by"])} gave this number by telephone.`;
+      return `${String(why.by)} gave this number by telephone.`;
     default:
       return "";
   }
@@ -49,7 +53,7 @@ function reason(why: Loose): string {
 function caution(c: { caution: string } & Record<string, unknown>): string {
   switch (c.caution as Caution["caution"]) {
     case "review date has passed":
-      return `The card was due for review on ${dateInWords(String(c["reviewBy"]))}.`;
+      return `The card was due for review on ${dateInWords(String(c.reviewBy))}.`;
     case "card says call the clinic":
       return "The card also says: call the clinic.";
     case "card has advice for this reading":

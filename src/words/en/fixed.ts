@@ -51,6 +51,8 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  youCanSay: "You can say:",
+  aNumber: "a number",
   otherAnswers: "Other answers",
   anotherPlace: "Another place",
   press: "Press",

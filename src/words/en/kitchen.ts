@@ -13,7 +13,8 @@ export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): stri
   const name = me.person.name;
   const [dose] = me.doses;
   const gap = GUARDS.windowOf(house, me, now).is === "not known" ? ["The tablet was not here all the time. It may not know all."] : [];
-  if (me.walk?.injectOpened && !me.walk.injected) return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken."];
+  if (me.walk?.injectOpened && !me.walk.injected)
+    return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken."];
   if (!dose) return [`${name}, no mealtime insulin is in the book for the last days.`, ...gap];
   const much = dose.units === null ? "Mealtime insulin, the amount not known," : `${unitsOf(dose.units)} of mealtime insulin`;
   if (dose.agoMinutes === null) return [`${name}, ${much} went in.`, "When is not known."];
@@ -25,9 +26,23 @@ export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): stri
 }
 
 const STEP_NAMES: Readonly<Record<string, string>> = {
-  taken: "the first question", wash: "washing", reading: "the reading", plate: "the plate", card: "the dose", "eat first": "the meal", pen: "the pen",
-  dial: "the dial", place: "the place", skin: "the skin", inject: "the needle", "put away": "putting away", eat: "eating", done: "the end", low: "the low",
-  mishap: "what went wrong", "needle question": "the needle",
+  taken: "the first question",
+  wash: "washing",
+  reading: "the reading",
+  plate: "the plate",
+  card: "the dose",
+  "eat first": "the meal",
+  pen: "the pen",
+  dial: "the dial",
+  place: "the place",
+  skin: "the skin",
+  inject: "the needle",
+  "put away": "putting away",
+  eat: "eating",
+  done: "the end",
+  low: "the low",
+  mishap: "what went wrong",
+  "needle question": "the needle",
 };
 
 /** An unfinished walk: where it stopped and how long ago. */
@@ -57,7 +72,11 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
 
 /** The numbers to call, always shown. */
 export function numbersToCall(house: HouseState): string[] {
-  const clinics = [...new Map(Object.values(house.people).flatMap((p) => (p.card ? [[p.card.card.clinic.phone, p.card.card.clinic] as const] : []))).values()];
+  const clinics = [
+    ...new Map(
+      Object.values(house.people).flatMap((p) => (p.card ? [[p.card.card.clinic.phone, p.card.card.clinic] as const] : [])),
+    ).values(),
+  ];
   return [...(house.household ? [`Emergency: ${house.household.emergencyNumber}.`] : []), ...clinics.map((c) => `${c.name}: ${c.phone}.`)];
 }
 

@@ -1,10 +1,10 @@
 // The name of every answer: what its button shows, and the phrases the ear takes for it. Phrases are whole, distinct and rich in vowels.
 import type { Intent } from "#events/intent.ts";
-import { type Label, label } from "#words/say.ts";
 import { nameOf } from "#rules/food/foods.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
-import type { HouseState } from "#walk/state.ts";
 import { frontPerson } from "#walk/offers.ts";
+import type { HouseState } from "#walk/state.ts";
+import { type Label, label } from "#words/say.ts";
 import { gramsOf } from "./amounts.ts";
 
 const YES = ["yes", "yes it is", "that is right", "correct"] as const;
@@ -40,7 +40,12 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "set aside":
       return label("Put this aside");
     case "answer meal":
-      return { all: label("All of it", "all", "i ate it all"), half: label("Half"), "hardly any": label("Hardly any"), "not kept down": label("Not kept down", "i was sick") }[intent.ate];
+      return {
+        all: label("All of it", "all", "i ate it all"),
+        half: label("Half"),
+        "hardly any": label("Hardly any"),
+        "not kept down": label("Not kept down", "i was sick"),
+      }[intent.ate];
     case "tell a dose later":
       return label("I took it away from home");
     case "leave":
@@ -68,11 +73,21 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "begin wait":
       return label("Start", "start washing");
     case "wait is over":
-      return { wash: label("Dry", "they are dry", "ready"), skin: label("Go on", "ready"), hold: label("It is out", "needle is out", "ready"), recheck: label("Go on"), ready: label("Go on") }[me?.walk?.wait?.for ?? "ready"];
+      return {
+        wash: label("Dry", "they are dry", "ready"),
+        skin: label("Go on", "ready"),
+        hold: label("It is out", "needle is out", "ready"),
+        recheck: label("Go on"),
+        ready: label("Go on"),
+      }[me?.walk?.wait?.for ?? "ready"];
     case "jump wait":
       return label("It is dry already", "the skin is dry");
     case "answer taken":
-      return { yes: label("Yes, I took it", "yes", "i took it"), no: label("No, not yet", "no", "not yet"), "do not know": label("I do not know", "i am not sure") }[intent.answer];
+      return {
+        yes: label("Yes, I took it", "yes", "i took it"),
+        no: label("No, not yet", "no", "not yet"),
+        "do not know": label("I do not know", "i am not sure"),
+      }[intent.answer];
     case "the first was not taken":
       return label("No. The first was not taken", "the first was not taken");
     case "already washed":
@@ -102,7 +117,9 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "name helper":
       return label(intent.name.charAt(0).toUpperCase() + intent.name.slice(1));
     case "pick pen": {
-      const pen = Object.values(house.people).flatMap((p) => p.pens).find((p) => p.pen.id === intent.pen)?.pen;
+      const pen = Object.values(house.people)
+        .flatMap((p) => p.pens)
+        .find((p) => p.pen.id === intent.pen)?.pen;
       const mark = pen?.mark ?? "";
       return label(mark.charAt(0).toUpperCase() + mark.slice(1));
     }
@@ -122,7 +139,13 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "take spot":
       return label("Use this place", "yes", "use it");
     case "not this spot":
-      return { sore: label("It is sore", "sore"), lump: label("A lump is there", "lump"), "scar or mole": label("A scar or mole", "scar", "mole"), "cannot reach": label("I cannot reach", "cannot reach"), other: label("Another place", "no") }[intent.reason];
+      return {
+        sore: label("It is sore", "sore"),
+        lump: label("A lump is there", "lump"),
+        "scar or mole": label("A scar or mole", "scar", "mole"),
+        "cannot reach": label("I cannot reach", "cannot reach"),
+        other: label("Another place", "no"),
+      }[intent.reason];
     case "skin cleaned":
       return intent.how === "wiped" ? label("Wiped", "i wiped it") : label("No wipe. Skin is clean", "no wipe", "the skin is clean");
     case "button is down":
@@ -132,7 +155,11 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "window is at zero":
       return label("Yes, zero", "yes", "it is zero");
     case "needle went in":
-      return { yes: label("Yes, it went in", "yes", "it went in"), no: label("No, it did not", "no", "it did not"), "not sure": label("I am not sure", "not sure") }[intent.answer];
+      return {
+        yes: label("Yes, it went in", "yes", "it went in"),
+        no: label("No, it did not", "no", "it did not"),
+        "not sure": label("I am not sure", "not sure"),
+      }[intent.answer];
     case "heard mishap advice":
       return label("I understand", "understood");
     case "put away":
@@ -147,7 +174,10 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       const sugar = sugarFoods().find((s) => s.id === intent.food);
       const locale = me?.person.language === "en-GB" ? "UK" : "US";
       const name = sugar ? nameOf(sugar.food, locale) : "sugar";
-      return { shown: `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sugar?.amount ?? gramsOf(intent.grams)}`, said: [name.toLowerCase(), `i took ${name.toLowerCase()}`] };
+      return {
+        shown: `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sugar?.amount ?? gramsOf(intent.grams)}`,
+        said: [name.toLowerCase(), `i took ${name.toLowerCase()}`],
+      };
     }
     case "cannot swallow":
       return label("Cannot swallow", "i cannot swallow");

@@ -1,8 +1,9 @@
 // Every refusal in three parts: what we got, what is wrong, what to do. Nothing is lost by it.
-import type { Refusal } from "#walk/refusal.ts";
+
 import type { PenReason } from "#rules/pen/check.ts";
-import { dateInWords } from "./when.ts";
+import type { Refusal } from "#walk/refusal.ts";
 import { digits, number, unitsOf } from "./amounts.ts";
+import { dateInWords } from "./when.ts";
 
 export interface SayRefusal {
   heading: string;
@@ -28,7 +29,12 @@ function reading(r: Extract<Refusal, { no: "reading" }>): SayRefusal {
     case "zero":
       return say("Number too small", got, range, "Press the numbers again.");
     case "too many decimals":
-      return say("Too many digits", got, r.unit === "mg/dL" ? "Your meter shows whole numbers." : "Your meter shows one digit after the point.", "Press the numbers again.");
+      return say(
+        "Too many digits",
+        got,
+        r.unit === "mg/dL" ? "Your meter shows whole numbers." : "Your meter shows one digit after the point.",
+        "Press the numbers again.",
+      );
     case "word HI":
       return say("A word", got, "HI is a word, not a number.", "Press It shows HI.");
     case "word LO":
@@ -71,19 +77,49 @@ function unitsRefused(r: Extract<Refusal, { no: "units" }>): SayRefusal {
 function pen(reason: PenReason, owner: string | null): SayRefusal {
   switch (reason.why) {
     case "another person's pen":
-      return say("Stop. Not your pen", `This pen belongs to ${owner ?? "somebody else"}.`, "Never share a pen.", "Put it down. Take your own pen.");
+      return say(
+        "Stop. Not your pen",
+        `This pen belongs to ${owner ?? "somebody else"}.`,
+        "Never share a pen.",
+        "Put it down. Take your own pen.",
+      );
     case "not mealtime insulin":
-      return say("Stop. Wrong insulin", `This pen holds ${reason.name}.`, "It is long-acting. It is not for the meal.", "Put it down. Take the mealtime pen.");
+      return say(
+        "Stop. Wrong insulin",
+        `This pen holds ${reason.name}.`,
+        "It is long-acting. It is not for the meal.",
+        "Put it down. Take the mealtime pen.",
+      );
     case "another insulin than the card's":
-      return say("Stop. Wrong insulin", `This pen holds ${reason.name}.`, "Your card names another insulin.", "Put it down. Take the other pen.");
+      return say(
+        "Stop. Wrong insulin",
+        `This pen holds ${reason.name}.`,
+        "Your card names another insulin.",
+        "Put it down. Take the other pen.",
+      );
     case "expired":
-      return say("Pen too old", `This pen was good until ${dateInWords(reason.on)}.`, "That day has passed.", "Put it aside. Take a new pen.");
+      return say(
+        "Pen too old",
+        `This pen was good until ${dateInWords(reason.on)}.`,
+        "That day has passed.",
+        "Put it aside. Take a new pen.",
+      );
     case "open too long":
-      return say("Pen open too long", `This pen was good until ${dateInWords(reason.lastDay)}.`, `It lasts ${reason.days} days once opened.`, "Put it aside. Take a new pen.");
+      return say(
+        "Pen open too long",
+        `This pen was good until ${dateInWords(reason.lastDay)}.`,
+        `It lasts ${reason.days} days once opened.`,
+        "Put it aside. Take a new pen.",
+      );
     case "put aside":
       return say("Pen put aside", "This pen was put aside.", "It may not be used.", "Take another pen.");
     case "too little left":
-      return say("Pen nearly empty", `About ${unitsOf(Math.max(0, reason.left))} are left.`, "That is too little for this dose.", "Take a new pen.");
+      return say(
+        "Pen nearly empty",
+        `About ${unitsOf(Math.max(0, reason.left))} are left.`,
+        "That is too little for this dose.",
+        "Take a new pen.",
+      );
   }
 }
 
@@ -101,11 +137,21 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "wrong unit":
       return say("Another unit", "The meter shows another unit.", `Here your unit is ${r.unit}.`, "Ask your keeper. Then measure again.");
     case "two numbers differ":
-      return say("Two numbers", `First I got ${r.first}. Then I got ${r.second}.`, "They differ. Neither is used.", "Look again. Then give the number.");
+      return say(
+        "Two numbers",
+        `First I got ${r.first}. Then I got ${r.second}.`,
+        "They differ. Neither is used.",
+        "Look again. Then give the number.",
+      );
     case "pen":
       return pen(r.reason, r.name);
     case "insulin look":
-      return say("Stop. Do not use it", "This insulin does not look right.", "It may not work as it should.", "Put the pen aside. Take a new pen.");
+      return say(
+        "Stop. Do not use it",
+        "This insulin does not look right.",
+        "It may not work as it should.",
+        "Put the pen aside. Take a new pen.",
+      );
     case "no stream":
       return say("No stream", "No stream came.", "The needle may be blocked.", "Test the pen again. Then change the needle.");
     case "dial is not the card":
@@ -129,7 +175,12 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "wait is not over":
       return say("Not yet", "The wait is not over.", "A little more time is needed.", "Wait for the tone.");
     case "food":
-      return say("Not this food", "I do not know this food well enough.", "Its carbohydrate is not known.", "Read the label. Then give the grams.");
+      return say(
+        "Not this food",
+        "I do not know this food well enough.",
+        "Its carbohydrate is not known.",
+        "Read the label. Then give the grams.",
+      );
     default:
       return r satisfies never;
   }

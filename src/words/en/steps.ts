@@ -1,14 +1,15 @@
 // What a walk says at its step.
-import { type Ctx, contextOf } from "#walk/context.ts";
-import { clockQuestion, frontPerson } from "#walk/offers.ts";
-import type { Guards } from "#walk/guards.ts";
-import { type HouseState, type Step, stepOf } from "#walk/state.ts";
+
 import type { Stamp } from "#events/stamp.ts";
+import { type Ctx, contextOf } from "#walk/context.ts";
+import type { Guards } from "#walk/guards.ts";
+import { clockQuestion, frontPerson } from "#walk/offers.ts";
+import { type HouseState, type Step, stepOf } from "#walk/state.ts";
 import type { Say } from "#words/say.ts";
-import { dayAndMonth, timeOfDay } from "./when.ts";
 import { sayDone, sayEat, sayLow, sayMishap, sayNeedleQuestion, sayPutAway } from "./steps/after-needle.ts";
 import { sayCard, sayEatFirst, sayPlate, sayReading, sayTaken, sayWash } from "./steps/before-pen.ts";
 import { sayDial, sayInject, sayPen, sayPlaceStep, saySkin } from "./steps/pen-to-needle.ts";
+import { dayAndMonth, timeOfDay } from "./when.ts";
 
 const SAY: Readonly<Record<Step, (c: Ctx) => Say>> = {
   taken: sayTaken,
@@ -33,7 +34,10 @@ const SAY: Readonly<Record<Step, (c: Ctx) => Say>> = {
 /** After this many clean walks the words become shorter; the steps and checks stay. */
 export const FAMILIAR_AFTER = 20;
 
-export const sayClock = (now: Stamp): Say => ({ title: "Day and time", lines: [`It is ${dayAndMonth(now)}, ${timeOfDay(now)}.`, "Is that right?"] });
+export const sayClock = (now: Stamp): Say => ({
+  title: "Day and time",
+  lines: [`It is ${dayAndMonth(now)}, ${timeOfDay(now)}.`, "Is that right?"],
+});
 
 /** What the walk in front says now; null on the kitchen screen. */
 export function sayWalk(house: HouseState, now: Stamp, guards: Guards): Say | null {

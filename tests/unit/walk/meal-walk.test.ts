@@ -13,7 +13,7 @@ describe("a whole meal walk with a card of fixed units", () => {
     expect(t.step()).toBe("plate");
     t.send({ do: "exercise", hard: false }, { do: "meal is ready" });
     expect(t.step()).toBe("card");
-    expect(t.state.people["odile"]?.walk?.told?.units).toBe(6);
+    expect(t.state.people.odile?.walk?.told?.units).toBe(6);
     t.send({ do: "heard dose" }, { do: "pick pen", pen: "odile-meal", how: "mark" }, { do: "insulin looks", look: "as it should be" });
     t.send({ do: "needle fitted" }, { do: "primed", stream: true });
     expect(t.step()).toBe("dial");
@@ -25,12 +25,12 @@ describe("a whole meal walk with a card of fixed units", () => {
     t.pass(10);
     t.send({ do: "wait is over" }, { do: "window is at zero" }, { do: "put away" });
     expect(t.step()).toBe("eat");
-    expect(t.state.people["odile"]?.bell).not.toBeNull();
+    expect(t.state.people.odile?.bell).not.toBeNull();
     t.pass(300);
     t.send({ do: "eating" });
-    expect(t.state.people["odile"]?.bell).toBeNull();
+    expect(t.state.people.odile?.bell).toBeNull();
     t.send({ do: "finish" });
     expect(t.step()).toBe("kitchen");
-    expect(t.state.people["odile"]?.doses[0]?.units).toBe(6);
+    expect(t.state.people.odile?.doses[0]?.units).toBe(6);
   });
 });

@@ -1,12 +1,12 @@
 // What the steps say after the needle: put away, eat, done; and when something went wrong.
 import type { MishapKind } from "#events/happened-walk.ts";
-import type { Ctx } from "#walk/context.ts";
 import { bellNow } from "#walk/bell.ts";
-import { lowStage } from "#walk/steps/low.ts";
+import type { Ctx } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
-import type { Say } from "#words/say.ts";
+import { lowStage } from "#walk/steps/low.ts";
 import { gramsOf, minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { placeName } from "#words/en/places.ts";
+import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
 const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");
@@ -29,7 +29,11 @@ export function sayEat(c: Ctx): Say {
   if (now.level === "loud") {
     return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, "If you cannot eat, say so."] };
   }
-  return { title: "Time to eat", lines: [`${c.me.person.name}, it is time to eat.`, "Tell me when you take the first bite."], short: ["Time to eat."] };
+  return {
+    title: "Time to eat",
+    lines: [`${c.me.person.name}, it is time to eat.`, "Tell me when you take the first bite."],
+    short: ["Time to eat."],
+  };
 }
 
 export function sayDone(c: Ctx): Say {
@@ -42,7 +46,11 @@ export function sayDone(c: Ctx): Say {
   const reading = c.walk.reading?.glucose;
   return {
     title: "Done",
-    lines: [...(reading ? [`Reading ${reading.value}. `.trim()] : []), `${amount}${where}.${ate}`, `In ${minutesOf(careNumber(c.card, "askEatenMinutes"))} I ask about the meal.`],
+    lines: [
+      ...(reading ? [`Reading ${reading.value}. `.trim()] : []),
+      `${amount}${where}.${ate}`,
+      `In ${minutesOf(careNumber(c.card, "askEatenMinutes"))} I ask about the meal.`,
+    ],
     short: [`${amount}.${ate}`],
   };
 }
@@ -54,11 +62,19 @@ export function sayLow(c: Ctx): Say {
     case "number":
       return sayDraft(c);
     case "treat": {
-      const why = low?.because === "cannot eat" ? ["Insulin is in, and no meal comes."] : low?.because === "feels strange" ? ["Treat it as a low."] : ["Your glucose is low. No insulin now."];
+      const why =
+        low?.because === "cannot eat"
+          ? ["Insulin is in, and no meal comes."]
+          : low?.because === "feels strange"
+            ? ["Treat it as a low."]
+            : ["Your glucose is low. No insulin now."];
       return { title: "Take sugar now", lines: [...why, `Take ${gramsOf(grams)} of quick sugar now.`, "What did you take?"] };
     }
     case "wait":
-      return { title: "Sit and wait", lines: [`Sit down. Wait ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`, "Then measure again."] };
+      return {
+        title: "Sit and wait",
+        lines: [`Sit down. Wait ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`, "Then measure again."],
+      };
     case "recheck":
       return { title: "Measure again", lines: ["Measure your glucose again.", "Then say or press the number."] };
     case "call":
@@ -85,7 +101,15 @@ const ADVICE: Readonly<Record<MishapKind, { said: string; field: keyof NonNullab
 };
 
 /** Mishaps after which nothing more is injected on doubt. */
-const NO_SECOND: readonly MishapKind[] = ["too much", "too little", "wrong insulin", "nothing came out", "number left in the window", "not sure", "button too stiff"];
+const NO_SECOND: readonly MishapKind[] = [
+  "too much",
+  "too little",
+  "wrong insulin",
+  "nothing came out",
+  "number left in the window",
+  "not sure",
+  "button too stiff",
+];
 /** Watched in hospital or told by the card: blank means call now (common practice, no source). */
 const CALL_NOW: readonly MishapKind[] = ["too much", "wrong insulin"];
 

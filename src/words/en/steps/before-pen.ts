@@ -16,13 +16,21 @@ export function sayTaken(c: Ctx): Say {
     const much = window.units === null ? "Mealtime insulin" : unitsOf(window.units);
     const when = window.minutesAgo === null ? "at a time nobody knows" : `${ago(window.minutesAgo)} ago`;
     const sure = window.certain ? "" : " It is not certain how much went in.";
-    return { title: "Taken already?", lines: [`${much} went in ${when}.${sure}`, "Do not take a second dose on doubt.", "Is this the same meal?"] };
+    return {
+      title: "Taken already?",
+      lines: [`${much} went in ${when}.${sure}`, "Do not take a second dose on doubt.", "Is this the same meal?"],
+    };
   }
   return { title: "Taken already?", lines: ["The tablet was not here all the time.", "Did you take mealtime insulin in the last hours?"] };
 }
 
 export function sayWash(c: Ctx): Say {
-  if (!c.walk.wait) return { title: "Wash your hands", lines: ["Wash your hands with soap and warm water.", "Press Start when the water runs."], short: ["Wash your hands."] };
+  if (!c.walk.wait)
+    return {
+      title: "Wash your hands",
+      lines: ["Wash your hands with soap and warm water.", "Press Start when the water runs."],
+      short: ["Wash your hands."],
+    };
   if (waitOver(c.walk, c.now, c.sure)) return { title: "Dry your hands", lines: ["Dry your hands well."] };
   return { title: "Wash your hands", lines: [`Wash for ${careNumber(c.card, "washSeconds")} seconds.`], short: [] };
 }
@@ -30,11 +38,22 @@ export function sayWash(c: Ctx): Say {
 export function sayReading(c: Ctx): Say {
   if (c.walk.draft) return sayDraft(c);
   if (c.walk.reading?.word === "HI") {
-    return { title: "The meter shows HI", lines: ["HI means very high. It is not a number.", "Wash your hands. Test again with a new strip.", `If it is HI again, call ${c.card?.clinic.name ?? "your clinic"}.`] };
+    return {
+      title: "The meter shows HI",
+      lines: [
+        "HI means very high. It is not a number.",
+        "Wash your hands. Test again with a new strip.",
+        `If it is HI again, call ${c.card?.clinic.name ?? "your clinic"}.`,
+      ],
+    };
   }
   const title = "Your glucose";
   const old = c.walk.told === null && c.walk.plate?.ready ? ["The reading is too old now."] : [];
-  return { title, lines: [...old, "Measure your glucose.", "Then say or press the number."], short: [...old, "Say or press your glucose."] };
+  return {
+    title,
+    lines: [...old, "Measure your glucose.", "Then say or press the number."],
+    short: [...old, "Say or press your glucose."],
+  };
 }
 
 export function sayPlate(c: Ctx): Say {
@@ -46,11 +65,18 @@ export function sayPlate(c: Ctx): Say {
     case "number":
       return sayDraft(c);
     case "count":
-      return { title: "What is on your plate?", lines: ["Tell what you will eat.", "Choose foods, or give the grams."], short: ["What will you eat?"] };
+      return {
+        title: "What is on your plate?",
+        lines: ["Tell what you will eat.", "Choose foods, or give the grams."],
+        short: ["What will you eat?"],
+      };
     case "ready":
       return {
         title: "Is the meal ready?",
-        lines: [...(typeof c.walk.plate?.grams === "number" ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []), "Is the meal ready to eat?"],
+        lines: [
+          ...(typeof c.walk.plate?.grams === "number" ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []),
+          "Is the meal ready to eat?",
+        ],
       };
   }
 }
@@ -71,12 +97,22 @@ export function sayCard(c: Ctx): Say {
       const told = c.walk.told;
       if (!told) return { title: "The card", lines: [] };
       const own = c.walk.ownNumber;
-      const compare = own ? [own.matches ? "Your number and the card agree." : `You said ${unitsOf(own.units)}. The card says another number.`] : [];
+      const compare = own
+        ? [own.matches ? "Your number and the card agree." : `You said ${unitsOf(own.units)}. The card says another number.`]
+        : [];
       const lead = told.by === "card" ? `Your card says ${unitsOf(told.units)}.` : `The number is ${unitsOf(told.units)}.`;
       const zero = told.units === 0 ? ["No insulin is needed for this meal."] : [];
-      return { title: "Your dose", lines: [...compare, lead, ...whyTold(told), ...zero], short: [...compare, lead, ...zero], big: { value: String(told.units), unit: told.units === 1 ? "unit" : "units" } };
+      return {
+        title: "Your dose",
+        lines: [...compare, lead, ...whyTold(told), ...zero],
+        short: [...compare, lead, ...zero],
+        big: { value: String(told.units), unit: told.units === 1 ? "unit" : "units" },
+      };
     }
   }
 }
 
-export const sayEatFirst = (): Say => ({ title: "Eat first", lines: ["Eat your meal now. Insulin comes after.", "Press Eaten when you are done."] });
+export const sayEatFirst = (): Say => ({
+  title: "Eat first",
+  lines: ["Eat your meal now. Insulin comes after.", "Press Eaten when you are done."],
+});

@@ -2,8 +2,8 @@
 import type { NumberSlot } from "#events/told.ts";
 import type { Ctx } from "#walk/context.ts";
 import { draftStage } from "#walk/steps/number.ts";
-import type { Say } from "#words/say.ts";
 import { digits, unitSaid } from "#words/en/amounts.ts";
+import type { Say } from "#words/say.ts";
 
 const isGlucose = (slot: NumberSlot): boolean => slot === "reading" || slot === "recheck" || slot === "recheck after low";
 
@@ -14,7 +14,8 @@ export function unitOf(c: Ctx, slot: NumberSlot, text: string): string {
   return text === "1" ? "unit" : "units";
 }
 
-const unitInWords = (c: Ctx, slot: NumberSlot, text: string): string => (isGlucose(slot) ? unitSaid[c.me.person.glucoseUnit] : unitOf(c, slot, text));
+const unitInWords = (c: Ctx, slot: NumberSlot, text: string): string =>
+  isGlucose(slot) ? unitSaid[c.me.person.glucoseUnit] : unitOf(c, slot, text);
 
 const AGAIN: Partial<Record<NumberSlot, string>> = {
   dial: "Turn back to zero and dial again. Then give the number again.",
@@ -31,11 +32,16 @@ export function sayDraft(c: Ctx): Say {
     case "give":
       return { title: "A number", lines: [] };
     case "digits again": {
-      if (slot === "dial" && c.me.person.dialBy !== "counts twice") return { title: "Look again", lines: ["Look at the dial again.", "Say its digits one by one."] };
+      if (slot === "dial" && c.me.person.dialBy !== "counts twice")
+        return { title: "Look again", lines: ["Look at the dial again.", "Say its digits one by one."] };
       return { title: "Once more", lines: [AGAIN[slot] ?? "That is unusual for you. Look again and give the digits."] };
     }
     case "which unit":
-      return { title: "Which unit?", lines: [`${draft.text} fits two units. Look at your meter.`, "Which unit does it show?"], big: { value: draft.text, unit: "" } };
+      return {
+        title: "Which unit?",
+        lines: [`${draft.text} fits two units. Look at your meter.`, "Which unit does it show?"],
+        big: { value: draft.text, unit: "" },
+      };
     case "read back":
       return {
         title: "Is this right?",

@@ -1,13 +1,14 @@
 // What the steps say from the pen to the needle.
+
+import { directions } from "#rules/body/directions.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
-import { directions } from "#rules/body/directions.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { injectStage } from "#walk/steps/inject.ts";
 import { penInHand, penStage } from "#walk/steps/pen.ts";
-import type { Say } from "#words/say.ts";
-import { placeName, sayPlace } from "#words/en/places.ts";
 import { unitsOf } from "#words/en/amounts.ts";
+import { placeName, sayPlace } from "#words/en/places.ts";
+import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
 export function sayPen(c: Ctx): Say {
@@ -16,7 +17,11 @@ export function sayPen(c: Ctx): Say {
     case "helper":
       return { title: "A helper", lines: ["You do this part with a helper.", "Who is with you?"] };
     case "pick":
-      return { title: "Your pen", lines: [`Take your pen with ${name}.`, "Feel its mark. Which pen do you hold?"], short: ["Take your pen. Which mark?"] };
+      return {
+        title: "Your pen",
+        lines: [`Take your pen with ${name}.`, "Feel its mark. Which pen do you hold?"],
+        short: ["Take your pen. Which mark?"],
+      };
     case "look":
       return penInHand(c)?.pen.cloudy
         ? { title: "Look at the insulin", lines: ["Look at the insulin. Is it free of clumps?"] }
@@ -49,16 +54,26 @@ export function sayDial(c: Ctx): Say {
 export function sayPlaceStep(c: Ctx): Say {
   const offered = c.walk.offered;
   if (!offered) {
-    return { title: "No place is free", lines: ["Every place still rests.", `Ask ${c.card?.clinic.name ?? "your clinic"} where to inject.`] };
+    return {
+      title: "No place is free",
+      lines: ["Every place still rests.", `Ask ${c.card?.clinic.name ?? "your clinic"} where to inject.`],
+    };
   }
   const rest = offered.fullRest ? [] : [`It has rested ${offered.restDays} days, less than planned.`];
-  return { title: placeName(offered.spot), lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin there smooth and well?"] };
+  return {
+    title: placeName(offered.spot),
+    lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin there smooth and well?"],
+  };
 }
 
 export function saySkin(c: Ctx): Say {
   if (!c.walk.cleaned) return { title: "Clean the spot", lines: ["Clean the spot, if you use a wipe."] };
   if (waitOver(c.walk, c.now, c.sure)) return { title: "The skin is dry", lines: ["The skin is dry."] };
-  return { title: "Let it dry", lines: [`Let it dry for ${careNumber(c.card, "dryingSeconds")} seconds. Needle up, capped.`], short: ["Let it dry."] };
+  return {
+    title: "Let it dry",
+    lines: [`Let it dry for ${careNumber(c.card, "dryingSeconds")} seconds. Needle up, capped.`],
+    short: ["Let it dry."],
+  };
 }
 
 export function sayInject(c: Ctx): Say {
@@ -76,6 +91,10 @@ export function sayInject(c: Ctx): Say {
     case "held":
       return { title: "Take it out", lines: ["Take the needle out now."] };
     case "window":
-      return { title: "Look at the window", lines: ["Look at the window of the pen.", "Is it back at zero?"], short: ["Is the window at zero?"] };
+      return {
+        title: "Look at the window",
+        lines: ["Look at the window of the pen.", "Is it back at zero?"],
+        short: ["Is the window at zero?"],
+      };
   }
 }

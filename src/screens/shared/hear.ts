@@ -1,0 +1,29 @@
+// Buttons of the small screens around the walk, for the ear: what can be pressed can be said. Who it is can only be pressed.
+import { createContext } from "preact";
+import { useContext, useEffect } from "preact/hooks";
+
+export interface HearableButton {
+  label: string;
+  press(): void;
+}
+
+export interface HearableScreen {
+  title: string;
+  lines: readonly string[];
+  buttons: readonly HearableButton[];
+}
+
+export type Register = (screen: HearableScreen | null) => void;
+
+export const HearContext = createContext<Register>(() => undefined);
+
+/** Tells the ear and the mouth about this screen for as long as it is shown. byHand: nothing on it may be chosen by voice. */
+export function useHearable(screen: HearableScreen, byHand: boolean): void {
+  const register = useContext(HearContext);
+  const { title, lines, buttons } = screen;
+  const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand]);
+  useEffect(() => {
+    register({ title, lines, buttons: byHand ? [] : buttons });
+  }, [register, what]);
+  useEffect(() => () => register(null), [register]);
+}
