@@ -4,8 +4,8 @@ import type { Glucose } from "#events/quantity.ts";
 import type { Spot } from "#events/spot.ts";
 import type { Via } from "#events/told.ts";
 import { minutesOf, number, unitsOf } from "./amounts.ts";
-import { placeName } from "./places.ts";
 import { MISHAP_WORDS, stepWords } from "./daybook/names.ts";
+import { placeName } from "./places.ts";
 
 export const DAY_BOOK = {
   title: "Day book",
@@ -53,7 +53,8 @@ export function howKnown(via: Via, helper: string | null): string {
 export function sayInjected(event: Of<"injected">, spot: Spot | null): string[] {
   const where = spot ? `, ${placeName(spot)}` : "";
   if (!event.certain || event.units === null) return [`Insulin may have gone in${where}.`, "How much is not certain. It counts as taken."];
-  if (event.left !== null && event.left > 0) return [`${unitsOf(event.units)} of ${number(event.units + event.left)} went in${where}.`, `${unitsOf(event.left)} stayed in the pen.`];
+  if (event.left !== null && event.left > 0)
+    return [`${unitsOf(event.units)} of ${number(event.units + event.left)} went in${where}.`, `${unitsOf(event.left)} stayed in the pen.`];
   return [`${unitsOf(event.units)}${where}.`];
 }
 
@@ -72,7 +73,8 @@ export const WALK_LINE = {
   ate: "Ate afterwards.",
   ateAfter: (minutes: number) => (minutes === 0 ? "Ate at once." : `Ate after ${minutesOf(minutes)}.`),
   late: (minutes: number) => `The meal was late by ${minutesOf(minutes)}.`,
-  bell: (minutes: number) => (minutes === 0 ? "The bell was not answered in time." : `The bell was not answered for ${minutesOf(minutes)}.`),
+  bell: (minutes: number) =>
+    minutes === 0 ? "The bell was not answered in time." : `The bell was not answered for ${minutesOf(minutes)}.`,
   cannotEat: "Could not eat.",
   noWordOfEating: "Eating was not told.",
   call: "The tablet said: call for help.",

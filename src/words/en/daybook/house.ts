@@ -1,6 +1,6 @@
 // Facts of the household in words: people, keepers, cards, pens, marks, the tablet and its clock.
-import type { Happened, HappenedType, Of } from "#events/happened.ts";
-import { sayToldLater, STARTED } from "#words/en/daybook.ts";
+import type { HappenedType, Of } from "#events/happened.ts";
+import { STARTED, sayToldLater } from "#words/en/daybook.ts";
 import { placeName } from "#words/en/places.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { NO_GO_WORDS } from "./names.ts";
@@ -75,10 +75,3 @@ export function sayHouse(event: HouseEvent, names: { pen(id: string): string }):
       return event satisfies never;
   }
 }
-
-export const isHouseFact = (event: Happened): event is HouseEvent => !("walk" in event) && HOUSE.has(event.type);
-
-const HOUSE: ReadonlySet<string> = new Set<HouseType>([
-  "household begun", "person added", "person changed", "keeper added", "card signed", "pen added", "pen opened", "pen retired",
-  "no-go place marked", "no-go place cleared", "tablet started", "clock doubted", "clock agreed", "dose told later",
-]);

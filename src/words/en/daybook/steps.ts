@@ -1,9 +1,9 @@
 // Every fact of a walk as a short sentence of its own, for whoever wants all the steps.
 import type { Happened } from "#events/happened.ts";
 import { foodById, nameOf } from "#rules/food/foods.ts";
-import { ATE, howKnown, MEAL_NAME, sayInjected, sayMeterWord, sayReading, WALK_LINE } from "#words/en/daybook.ts";
-import { digits, gramsOf, minutesOf, number, unitsOf } from "#words/en/amounts.ts";
+import { gramsOf, minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
+import { ATE, howKnown, MEAL_NAME, sayInjected, sayMeterWord, sayReading, WALK_LINE } from "#words/en/daybook.ts";
 import { placeName } from "#words/en/places.ts";
 import { lineLabel } from "#words/en/plate.ts";
 import { sayHouse } from "./house.ts";
@@ -16,7 +16,13 @@ export interface Names {
   language: "en-US" | "en-GB";
 }
 
-const WAIT = { wash: "The wash", skin: "The drying wait", hold: "The count", recheck: "The wait after sugar", ready: "The wait for the meal" } as const;
+const WAIT = {
+  wash: "The wash",
+  skin: "The drying wait",
+  hold: "The count",
+  recheck: "The wait after sugar",
+  ready: "The wait for the meal",
+} as const;
 
 const lasting = (ms: number): string => (ms >= 120_000 ? minutesOf(Math.round(ms / 60_000)) : `${Math.round(ms / 1000)} seconds`);
 
@@ -35,7 +41,12 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "walk left":
       return `${WALK_LINE.stoppedAt(event.step)}${event.why === "meal not ready" ? " The meal was not ready." : ""}`;
     case "walk ended":
-      return { "whole walk": "The walk was complete.", stopped: "The walk was put aside.", "no dose": "The walk ended without a dose.", "dose already taken": WALK_LINE.alreadyTaken }[event.how];
+      return {
+        "whole walk": "The walk was complete.",
+        stopped: "The walk was put aside.",
+        "no dose": "The walk ended without a dose.",
+        "dose already taken": WALK_LINE.alreadyTaken,
+      }[event.how];
     case "went back":
       return `Back to ${stepWords(event.to)}. Later answers no longer count.`;
     case "wait began":
@@ -55,9 +66,17 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "unit agreed":
       return `The unit was agreed: ${event.unit}.`;
     case "taken answered":
-      return { "log is clear": "The book shows no dose before this one.", "said not taken": "Said: not taken yet.", "the first was not taken": "Said: the first dose was not taken." }[event.how];
+      return {
+        "log is clear": "The book shows no dose before this one.",
+        "said not taken": "Said: not taken yet.",
+        "the first was not taken": "Said: the first dose was not taken.",
+      }[event.how];
     case "hands washed":
-      return event.how === "skipped" ? `Hands were not washed: ${event.reason ?? "no reason given"}.` : event.how === "counted" ? "Hands were washed." : "Hands had been washed before.";
+      return event.how === "skipped"
+        ? `Hands were not washed: ${event.reason ?? "no reason given"}.`
+        : event.how === "counted"
+          ? "Hands were washed."
+          : "Hands had been washed before.";
     case "reading taken":
       return sayReading(event.glucose).replace(/\.$/, `, ${event.source}${howKnown(event.via, event.helper)}.`);
     case "meter word read":
@@ -67,13 +86,23 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "high advice heard":
       return "The card's advice for high readings was heard.";
     case "low began":
-      return { reading: "The reading is low.", "meter word": "The meter says low.", "feels strange": "Felt low.", "cannot eat": "Insulin was in and no meal came." }[event.because];
+      return {
+        reading: "The reading is low.",
+        "meter word": "The meter says low.",
+        "feels strange": "Felt low.",
+        "cannot eat": "Insulin was in and no meal came.",
+      }[event.because];
     case "sugar taken":
       return WALK_LINE.tookSugar(gramsOf(event.grams), foodWords(event.food, names.language));
     case "low ended":
       return WALK_LINE.lowOver;
     case "call raised":
-      return { "still low": "Still low. The tablet said: call for help.", "no answer": "No answer. The tablet said: call for help.", "cannot swallow": "Could not swallow. The tablet said: call for help.", "bell not answered": "The bell was not answered. The tablet called loudly." }[event.why];
+      return {
+        "still low": "Still low. The tablet said: call for help.",
+        "no answer": "No answer. The tablet said: call for help.",
+        "cannot swallow": "Could not swallow. The tablet said: call for help.",
+        "bell not answered": "The bell was not answered. The tablet called loudly.",
+      }[event.why];
     case "exercise answered":
       return event.hard ? "Hard exercise was told." : "No hard exercise.";
     case "food put on the plate":
@@ -85,7 +114,10 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "food is ready":
       return "The meal was ready.";
     case "dose told":
-      return [event.told.by === "card" ? `The card says ${unitsOf(event.told.units)}.` : WALK_LINE.telephoned(event.told.by, event.told.units), ...(event.told.by === "card" ? whyTold(event.told) : [])].join(" ");
+      return [
+        event.told.by === "card" ? `The card says ${unitsOf(event.told.units)}.` : WALK_LINE.telephoned(event.told.by, event.told.units),
+        ...(event.told.by === "card" ? whyTold(event.told) : []),
+      ].join(" ");
     case "card silent":
       return `${WALK_LINE.noDose} ${whySilent(event)}`;
     case "own number given":
@@ -150,6 +182,3 @@ export function sayFact(event: Happened, names: Names): string | null {
       return sayHouse(event, names);
   }
 }
-
-/** "5 units: five." is never needed here; kept words for a number read digit by digit on the sheet. */
-export const spelled = (n: number): string => digits(number(n));
