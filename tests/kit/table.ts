@@ -48,7 +48,7 @@ export class Table {
       for (const pen of pens) begin.push(own({ type: "pen added", pen }));
     }
     this.store(begin);
-    this.pass(30 * 60 * 60);
+    this.pass(42 * 60 * 60);
     // An entry a few hours ago, so that the log is clear for the whole window.
     this.store([{ person: null, walk: null, event: { type: "clock agreed" } }]);
     this.pass(6 * 60 * 60);

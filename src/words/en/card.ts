@@ -28,7 +28,7 @@ function reason(why: Loose): string {
   const n = Number(why.units ?? 0);
   switch (kind) {
     case "fixed for the meal":
-      return "The card gives this for the meal.";
+      return "That is for the meal.";
     case "band":
       return `The card's row is ${edge(why.from, why.to)}.`;
     case "food-only row":

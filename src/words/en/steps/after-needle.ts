@@ -14,8 +14,8 @@ const emergencyOf = (c: Ctx): string => c.house.household?.emergencyNumber ?? "t
 
 export const sayPutAway = (): Say => ({
   title: "Put away",
-  lines: ["Take the needle off. Put it in the sharps box.", "Put the pen in its place."],
-  short: ["Needle into the sharps box."],
+  lines: ["Needle off, into the sharps box.", "Pen in its place."],
+  short: ["Needle off."],
 });
 
 export function sayEat(c: Ctx): Say {
@@ -24,14 +24,14 @@ export function sayEat(c: Ctx): Say {
   const now = bellNow(bell, c.now, c.sure);
   if (now.level === "quiet") {
     const minutes = Math.max(1, Math.ceil(now.untilCallMs / 60_000));
-    return { title: "Soon you eat", lines: [`Saved. Eat in ${minutesOf(minutes)}. I will call you.`] };
+    return { title: "Soon you eat", lines: [`Saved. Eat in ${minutesOf(minutes)}.`], short: [`Saved. ${minutesOf(minutes)}.`] };
   }
   if (now.level === "loud") {
     return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, "If you cannot eat, say so."] };
   }
   return {
     title: "Time to eat",
-    lines: [`${c.me.person.name}, it is time to eat.`, "Tell me when you take the first bite."],
+    lines: [`${c.me.person.name}, time to eat.`],
     short: ["Time to eat."],
   };
 }
@@ -44,14 +44,11 @@ export function sayDone(c: Ctx): Say {
   const where = c.walk.place ? `, ${placeName(c.walk.place)}` : "";
   const ate = c.walk.eat === "eating" ? " You are eating." : "";
   const reading = c.walk.reading?.glucose;
+  const glucose = reading ? `Reading ${reading.value}. ` : "";
   return {
     title: "Done",
-    lines: [
-      ...(reading ? [`Reading ${reading.value}. `.trim()] : []),
-      `${amount}${where}.${ate}`,
-      `In ${minutesOf(careNumber(c.card, "askEatenMinutes"))} I ask about the meal.`,
-    ],
-    short: [`${amount}.${ate}`],
+    lines: [`${glucose}${amount}${where}.${ate}`, `I ask about the meal in ${minutesOf(careNumber(c.card, "askEatenMinutes"))}.`],
+    short: [`${amount}.`],
   };
 }
 

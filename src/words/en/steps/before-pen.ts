@@ -5,7 +5,7 @@ import { cardStage } from "#walk/steps/card.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { plateStage } from "#walk/steps/plate.ts";
 import { windowNow } from "#walk/steps/taken.ts";
-import { ago, gramsOf, unitsOf } from "#words/en/amounts.ts";
+import { ago, unitsOf } from "#words/en/amounts.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
@@ -25,14 +25,9 @@ export function sayTaken(c: Ctx): Say {
 }
 
 export function sayWash(c: Ctx): Say {
-  if (!c.walk.wait)
-    return {
-      title: "Wash your hands",
-      lines: ["Wash your hands with soap and warm water.", "Press Start when the water runs."],
-      short: ["Wash your hands."],
-    };
-  if (waitOver(c.walk, c.now, c.sure)) return { title: "Dry your hands", lines: ["Dry your hands well."] };
-  return { title: "Wash your hands", lines: [`Wash for ${careNumber(c.card, "washSeconds")} seconds.`], short: [] };
+  if (!c.walk.wait) return { title: "Wash your hands", lines: ["Wash your hands with soap and warm water."], short: ["Wash your hands."] };
+  if (waitOver(c.walk, c.now, c.sure)) return { title: "Dry your hands", lines: ["Dry them well."], short: [] };
+  return { title: `Wash for ${careNumber(c.card, "washSeconds")} seconds`, lines: [] };
 }
 
 export function sayReading(c: Ctx): Say {
@@ -51,8 +46,8 @@ export function sayReading(c: Ctx): Say {
   const old = c.walk.told === null && c.walk.plate?.ready ? ["The reading is too old now."] : [];
   return {
     title,
-    lines: [...old, "Measure your glucose.", "Then say or press the number."],
-    short: [...old, "Say or press your glucose."],
+    lines: [...old, "Measure your glucose, and tell me."],
+    short: [...old, "Your glucose?"],
   };
 }
 
@@ -61,23 +56,19 @@ export function sayPlate(c: Ctx): Say {
     case "high advice":
       return { title: "The reading is high", lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? ""] };
     case "exercise":
-      return { title: "Hard exercise?", lines: ["Did you work or exercise hard today?"], short: ["Hard exercise today?"] };
+      return { title: "Hard exercise?", lines: ["Hard exercise today?"], short: ["Hard exercise?"] };
     case "number":
       return sayDraft(c);
     case "count":
       return {
         title: "What is on your plate?",
-        lines: ["Tell what you will eat.", "Choose foods, or give the grams."],
-        short: ["What will you eat?"],
+        lines: ["What will you eat?"],
       };
-    case "ready":
-      return {
-        title: "Is the meal ready?",
-        lines: [
-          ...(typeof c.walk.plate?.grams === "number" ? [`The meal has ${gramsOf(c.walk.plate.grams)} of carbohydrate.`] : []),
-          "Is the meal ready to eat?",
-        ],
-      };
+    case "ready": {
+      const grams = c.walk.plate?.grams;
+      const big = typeof grams === "number" ? { big: { value: String(grams), unit: "grams" } } : {};
+      return { title: "Is the meal ready?", lines: ["Is the meal ready?"], ...big };
+    }
   }
 }
 

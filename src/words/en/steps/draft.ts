@@ -42,12 +42,15 @@ export function sayDraft(c: Ctx): Say {
         lines: [`${draft.text} fits two units. Look at your meter.`, "Which unit does it show?"],
         big: { value: draft.text, unit: "" },
       };
-    case "read back":
+    case "read back": {
+      // One digit is its own read-back.
+      const each = draft.text.length > 1 ? [digits(draft.text)] : [];
       return {
         title: "Is this right?",
-        lines: [`I have ${draft.text} ${unitInWords(c, slot, draft.text)}.`, digits(draft.text), "Is that right?"],
-        short: [`${draft.text} ${unitInWords(c, slot, draft.text)}. ${digits(draft.text)}`, "Right?"],
+        lines: [`${draft.text} ${unitInWords(c, slot, draft.text)}.`, ...each, "Right?"],
+        short: each.length > 0 ? [`${each[0]} Right?`] : [`${draft.text} ${unitOf(c, slot, draft.text)}. Right?`],
         big: { value: draft.text, unit: unitOf(c, slot, draft.text) },
       };
+    }
   }
 }

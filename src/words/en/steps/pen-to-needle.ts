@@ -17,25 +17,21 @@ export function sayPen(c: Ctx): Say {
     case "helper":
       return { title: "A helper", lines: ["You do this part with a helper.", "Who is with you?"] };
     case "pick":
-      return {
-        title: "Your pen",
-        lines: [`Take your pen with ${name}.`, "Feel its mark. Which pen do you hold?"],
-        short: ["Take your pen. Which mark?"],
-      };
+      return { title: "Your pen", lines: [`Take your ${name} pen.`, "Which mark?"], short: ["Which pen?"] };
     case "look":
       return penInHand(c)?.pen.cloudy
         ? { title: "Look at the insulin", lines: ["Look at the insulin. Is it free of clumps?"] }
-        : { title: "Look at the insulin", lines: ["Is the insulin clear, with nothing in it?"], short: ["Is the insulin clear?"] };
+        : { title: "Look at the insulin", lines: ["Is the insulin clear?"], short: ["Is it clear?"] };
     case "mix":
       // Roll 10 times, tip 10 times, look: a nursing article named in the facts of the trade.
       return { title: "Mix the insulin", lines: ["Roll the pen ten times. Tip it ten times.", "It is ready when it is evenly milky."] };
     case "needle":
-      return { title: "New needle", lines: ["Put on a new needle. Take both caps off."], short: ["New needle. Both caps off."] };
+      return { title: "New needle", lines: ["New needle. Both caps off."], short: ["New needle."] };
     case "prime":
       return {
         title: "Test the pen",
-        lines: [`Dial ${unitsOf(careNumber(c.card, "primeUnits"))}. Press into the air.`, "Did a stream come, and is it at zero?"],
-        short: ["Test the pen.", "Did a stream come?"],
+        lines: [`Dial ${unitsOf(careNumber(c.card, "primeUnits"))}. Press.`, "Did a stream come?"],
+        short: ["Test it. A stream?"],
       };
   }
 }
@@ -45,8 +41,8 @@ export function sayDial(c: Ctx): Say {
   const told = c.walk.told?.units ?? 0;
   return {
     title: `Dial ${unitsOf(told)}`,
-    lines: [`Dial ${unitsOf(told)}. I stay quiet.`, "Then tell me the number on the dial."],
-    short: [`Dial ${unitsOf(told)}. Then tell me.`],
+    lines: [`Dial ${unitsOf(told)}.`, "Then tell me the number."],
+    short: [`Dial ${unitsOf(told)}.`],
     big: { value: String(told), unit: told === 1 ? "unit" : "units" },
   };
 }
@@ -62,16 +58,16 @@ export function sayPlaceStep(c: Ctx): Say {
   const rest = offered.fullRest ? [] : [`It has rested ${offered.restDays} days, less than planned.`];
   return {
     title: placeName(offered.spot),
-    lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin there smooth and well?"],
+    lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin well?"],
   };
 }
 
 export function saySkin(c: Ctx): Say {
-  if (!c.walk.cleaned) return { title: "Clean the spot", lines: ["Clean the spot, if you use a wipe."] };
-  if (waitOver(c.walk, c.now, c.sure)) return { title: "The skin is dry", lines: ["The skin is dry."] };
+  if (!c.walk.cleaned) return { title: "Clean the spot", lines: ["Clean the spot."] };
+  if (waitOver(c.walk, c.now, c.sure)) return { title: "The skin is dry", lines: ["The skin is dry."], short: ["Dry."] };
   return {
-    title: "Let it dry",
-    lines: [`Let it dry for ${careNumber(c.card, "dryingSeconds")} seconds. Needle up, capped.`],
+    title: `Let it dry for ${careNumber(c.card, "dryingSeconds")} seconds`,
+    lines: ["Let it dry. Needle capped."],
     short: ["Let it dry."],
   };
 }
@@ -83,18 +79,18 @@ export function sayInject(c: Ctx): Say {
     case "press":
       return {
         title: "Inject now",
-        lines: ["Put the needle straight in.", "Press the button down and keep it down.", "Tell me when it is down."],
-        short: ["Straight in. Press, and hold it down."],
+        lines: ["Needle straight in.", "Press down and hold."],
+        short: ["Straight in. Press and hold."],
       };
     case "hold":
-      return { title: "Hold it in", lines: ["Hold still. I count."] };
+      return { title: "Hold it in", lines: ["Hold still."], short: [] };
     case "held":
-      return { title: "Take it out", lines: ["Take the needle out now."] };
+      return { title: "Take it out", lines: ["Take the needle out."], short: ["Out."] };
     case "window":
       return {
         title: "Look at the window",
-        lines: ["Look at the window of the pen.", "Is it back at zero?"],
-        short: ["Is the window at zero?"],
+        lines: ["Is the window at zero?"],
+        short: ["At zero?"],
       };
   }
 }
