@@ -83,7 +83,6 @@ export default defineConfig({
     emptyOutDir: true,
     // Small pictures stay files: the page rules refuse data addresses for most things.
     assetsInlineLimit: 0,
-    rolldownOptions: { output: { codeSplitting: false } },
   },
   // The tablet talks to itself: only 127.0.0.1 counts as a safe address without a certificate, and without one there is no voice and no offline.
   server: { host: "127.0.0.1", strictPort: false },

@@ -48,7 +48,7 @@ export async function start(root: HTMLElement): Promise<void> {
 
   window.addEventListener("pointerdown", sound.wake, true);
   keepScreenOn();
-  watchForUpdates();
+  void watchForUpdates();
   render(<Page desk={desk} hasVoice={sound.hasVoice} />, root);
   desk.tick();
   setInterval(() => desk.tick(), 1000);
