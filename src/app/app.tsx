@@ -12,6 +12,8 @@ import { GuardContext, watchFingers } from "#ui/guard-context.tsx";
 import { useKeys } from "#ui/keys.ts";
 import { Live } from "#ui/live.tsx";
 import { biggerThan } from "#ui/look.ts";
+import { usualScan } from "#ui/switch-scan.ts";
+import { useSwitchScan } from "#ui/use-switch-scan.ts";
 import { callers, frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import { type HouseState, stepOf } from "#walk/state.ts";
@@ -53,6 +55,13 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     };
   }, [desk]);
   useKeys({ onBack: () => desk.chrome("back") });
+
+  useSwitchScan({
+    on: desk.prefs.value.oneSwitch,
+    settings: usualScan,
+    buttonsKey: `${sceneKey(desk.state.value, desk.now.value)} ${desk.overlay.value ?? ""} ${desk.refusal.value?.heading ?? ""}`,
+    say: (text) => desk.sayLabel(text),
+  });
 
   const house = desk.state.value;
   const now = desk.now.value;
@@ -127,6 +136,8 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
           faster: () => desk.change({ rate: Math.min(190, prefs.rate + RATE_STEP) }),
           slower: () => desk.change({ rate: Math.max(110, prefs.rate - RATE_STEP) }),
           voice: () => desk.open("voice"),
+          oneSwitch: () => desk.change({ oneSwitch: !prefs.oneSwitch }),
+          scanning: prefs.oneSwitch,
           drawer: () => desk.open("drawer"),
           dayBook: () => desk.open("day book"),
         }}

@@ -108,6 +108,11 @@ export class Desk {
     this.refresh();
   }
 
+  /** The label of the button that one-switch scanning has lit. */
+  sayLabel(text: string): void {
+    this.turns.interrupt({ text, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
+  }
+
   touch(): void {
     this.turns.touch();
   }

@@ -9,6 +9,8 @@ export interface Prefs {
   mm: number | null;
   /** Who speaks: the app (and listens), the app alone, the screen reader of the tablet, nobody. */
   voice: "speaks and listens" | "speaks" | "screen reader" | "silent";
+  /** One switch steps through the buttons. */
+  oneSwitch: boolean;
   /** The voice was chosen before anything talked. */
   chose: boolean;
   /** Spoken words per minute. Comfortable at every age: 150 to 200 (AAC 1995, 11(3), 147-153); our default is a little slower. */
@@ -24,6 +26,7 @@ export const DEFAULT_PREFS: Readonly<Prefs> = {
   k: 1,
   mm: null,
   voice: "speaks and listens",
+  oneSwitch: false,
   chose: false,
   rate: 145,
   volume: 4,
@@ -47,6 +50,7 @@ const CHECKS: Checks = {
   // 2 to 20 holds every screen from a television to a telephone (own bounds, no source).
   mm: (value): value is number | null => value === null || isNumber(value, 2, 20),
   voice: oneOf<Prefs["voice"]>("speaks and listens", "speaks", "screen reader", "silent"),
+  oneSwitch: oneOf<boolean>(true, false),
   chose: oneOf<boolean>(true, false),
   rate: (value): value is number => isNumber(value, 110, 190),
   volume: oneOf<Prefs["volume"]>(1, 2, 3, 4, 5),
@@ -83,6 +87,7 @@ function checked(kept: Readonly<Record<string, unknown>>, otherwise: Readonly<Pr
     k: take("k"),
     mm: take("mm"),
     voice: take("voice"),
+    oneSwitch: take("oneSwitch"),
     chose: take("chose"),
     rate: take("rate"),
     volume: take("volume"),

@@ -49,6 +49,8 @@ export interface HelpActs {
   faster(): void;
   slower(): void;
   voice(): void;
+  oneSwitch(): void;
+  scanning: boolean;
   drawer(): void;
   dayBook(): void;
 }
@@ -61,6 +63,7 @@ export function HelpScreen(props: OverlayProps & { lines: readonly string[]; act
     { label: FIXED.bigger, press: acts.bigger },
     { label: acts.dark ? FIXED.light : FIXED.dark, press: acts.theme },
     { label: FIXED.voiceMode, press: acts.voice },
+    { label: acts.scanning ? FIXED.noSwitch : FIXED.oneSwitch, press: acts.oneSwitch },
     { label: FIXED.louder, press: acts.louder },
     { label: FIXED.softer, press: acts.softer },
     { label: FIXED.slower, press: acts.slower },

@@ -51,6 +51,8 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  oneSwitch: "Use one switch",
+  noSwitch: "One switch off",
   youCanSay: "You can say:",
   aNumber: "a number",
   otherAnswers: "Other answers",

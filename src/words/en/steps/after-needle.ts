@@ -6,6 +6,7 @@ import { careNumber } from "#walk/steps/care-ms.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { gramsOf, minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { placeName } from "#words/en/places.ts";
+import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
@@ -18,6 +19,14 @@ export const sayPutAway = (): Say => ({
   short: ["Needle off."],
 });
 
+/** For whoever comes when the bell was not answered: what, how much, when, and what to do. */
+function forTheHelper(c: Ctx): string[] {
+  const units = c.walk.injected?.units ?? null;
+  const at = c.walk.injectOpened;
+  const what = `${units === null ? "An unknown amount" : unitsOf(units)} of ${c.card?.insulin.name ?? "mealtime insulin"}`;
+  return [`${what} went in${at ? ` at ${timeOfDay(at)}` : ""}. No meal yet.`, "Bring food or sugar.", `If drowsy, call ${emergencyOf(c)}.`];
+}
+
 export function sayEat(c: Ctx): Say {
   const bell = c.me.bell;
   if (!bell) return { title: "Time to eat", lines: ["Eat your meal now."] };
@@ -27,7 +36,7 @@ export function sayEat(c: Ctx): Say {
     return { title: "Soon you eat", lines: [`Saved. Eat in ${minutesOf(minutes)}.`], short: [`Saved. ${minutesOf(minutes)}.`] };
   }
   if (now.level === "loud") {
-    return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, "If you cannot eat, say so."] };
+    return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, ...forTheHelper(c)] };
   }
   return {
     title: "Time to eat",
