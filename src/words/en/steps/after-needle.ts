@@ -68,13 +68,17 @@ export function sayLow(c: Ctx): Say {
     case "number":
       return sayDraft(c);
     case "treat": {
+      const own = low?.because === "cannot eat" ? c.card?.advice.cannotEat : null;
       const why =
         low?.because === "cannot eat"
           ? ["Insulin is in, and no meal comes."]
           : low?.because === "feels strange"
             ? ["Treat it as a low."]
             : ["Your glucose is low. No insulin now."];
-      return { title: "Take sugar now", lines: [...why, `Take ${gramsOf(grams)} of quick sugar now.`, "What did you take?"] };
+      return {
+        title: "Take sugar now",
+        lines: [...why, `Take ${gramsOf(grams)} of quick sugar now.`, ...(own ? [`Your card says: ${own}`] : []), "What did you take?"],
+      };
     }
     case "wait":
       return {
