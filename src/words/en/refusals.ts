@@ -149,7 +149,7 @@ export function sayRefusal(r: Refusal): SayRefusal {
       return say(
         "Stop. Do not use it",
         "This insulin does not look right.",
-        "It may not work as it should.",
+        "It may not work.",
         "Put the pen aside. Take a new pen.",
       );
     case "no stream":
