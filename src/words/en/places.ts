@@ -25,7 +25,7 @@ const landmark: Record<Landmark, (side: string) => string> = {
   "hip bone": (side) => `your ${side} hip bone`,
 };
 
-const LONGEST = 20;
+const LONGEST = 12;
 const wordsIn = (sentence: string): number => sentence.split(" ").length;
 
 /** One or two sentences of at most 12 words: "Find your navel. Go three fingers left and two fingers down." */
