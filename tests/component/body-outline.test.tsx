@@ -9,7 +9,16 @@ const marks: BodyOutlineMark[] = [
   { xMm: 100, yMm: 120, label: "40 days", kind: "old" },
 ];
 const draw = (region: "belly" | "thigh" | "arm" | "buttock" = "belly") =>
-  render(<BodyOutline region={region} widthMm={500} heightMm={240} marks={marks} title="Left side of the belly" edges={{ left: "left", right: "right" }} />);
+  render(
+    <BodyOutline
+      region={region}
+      widthMm={500}
+      heightMm={240}
+      marks={marks}
+      title="Left side of the belly"
+      edges={{ left: "left", right: "right" }}
+    />,
+  );
 
 describe("the body outline", () => {
   it("is one picture with its title in words", () => {
@@ -65,7 +74,9 @@ describe("the body outline", () => {
   });
 
   it("has an outline of its own for each region", () => {
-    const shapes = (["belly", "thigh", "arm", "buttock"] as const).map((region) => draw(region).container.querySelector(".outline-skin")?.getAttribute("d"));
+    const shapes = (["belly", "thigh", "arm", "buttock"] as const).map((region) =>
+      draw(region).container.querySelector(".outline-skin")?.getAttribute("d"),
+    );
     expect(new Set(shapes).size).toBe(4);
   });
 });

@@ -44,10 +44,14 @@ type Lines = { readonly on: readonly Position[]; readonly between: readonly Posi
 const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[]): Lines => {
   const lengths = tellableLengths(body);
   // Half fingers only where the clinic's spacing is wider than a finger: whole ones are felt better.
-  const plain = gap > body.fingerMm + ROUNDING_MM ? lengths : lengths.filter(({ measure, count }) => measure === "hands" || Number.isInteger(count));
+  const plain =
+    gap > body.fingerMm + ROUNDING_MM ? lengths : lengths.filter(({ measure, count }) => measure === "hands" || Number.isInteger(count));
   const usable = positions(plain, range, ends);
   // From the landmark's own line outwards both ways, so that lines above and below the navel mirror each other.
-  const down = apart(usable.filter(({ mm }) => mm >= 0), gap);
+  const down = apart(
+    usable.filter(({ mm }) => mm >= 0),
+    gap,
+  );
   const up = apart(usable.filter(({ mm }) => mm <= 0).reverse(), gap).filter(({ mm }) => mm < 0);
   const on = [...up, ...down];
   const taken = new Set(on.map(({ mm }) => mm));

@@ -37,7 +37,8 @@ export const whyNever = (spot: Spot, q: SpotQuestion): null | SpotReason => {
   const mark = q.noGo.find((place) => nearerThan(place.spot, spot, place.radiusMm + MARK_MARGIN_MM));
   if (mark !== undefined) return { why: "on a marked place", id: mark.id, kind: mark.kind };
   const last = q.uses[0];
-  if (last !== undefined && nearerThan(last.spot, spot, q.rules.lastSpotMm)) return { why: "too near the last one", leastMm: q.rules.lastSpotMm };
+  if (last !== undefined && nearerThan(last.spot, spot, q.rules.lastSpotMm))
+    return { why: "too near the last one", leastMm: q.rules.lastSpotMm };
   return null;
 };
 

@@ -52,7 +52,8 @@ const rank = (candidates: readonly Candidate[], q: PlanQuestion): Ranked[] => {
   return candidates.map((candidate, order) => {
     const rested = Math.max(0, onSkin.daysSince(candidate.spot, spacingOf(q.rules)) ?? horizon);
     const fullRest = rested >= restDays;
-    const hardRest = fullRest || (rested >= restDays * NEIGHBOURS_REST && (onSkin.daysSince(candidate.spot, HARD_SPACING_MM) ?? horizon) >= restDays);
+    const hardRest =
+      fullRest || (rested >= restDays * NEIGHBOURS_REST && (onSkin.daysSince(candidate.spot, HARD_SPACING_MM) ?? horizon) >= restDays);
     return { ...candidate, order, rested, fullRest, hardRest };
   });
 };
@@ -72,7 +73,8 @@ const compare = (a: Ranked, b: Ranked, lastSide: LastSide): number => {
   return Number(b.hardRest) - Number(a.hardRest) || b.rested - a.rested || sameSide(a) - sameSide(b) || easier;
 };
 
-const newestSide = (region: Region, uses: readonly SiteUse[]): Spot["side"] | null => uses.find((use) => use.spot.region === region)?.spot.side ?? null;
+const newestSide = (region: Region, uses: readonly SiteUse[]): Spot["side"] | null =>
+  uses.find((use) => use.spot.region === region)?.spot.side ?? null;
 
 const best = (ranked: readonly Ranked[], q: PlanQuestion): Plan | null => {
   const [first, ...others] = ranked;
@@ -93,7 +95,10 @@ export const nextSpot = (q: PlanQuestion): Plan => {
   // Nearly always the first region has rested skin on its lines, and the rest need not be looked at.
   for (const region of regions) {
     const lines = spotsOf(region).filter((c) => !c.between && allowed(c) && notDeclined(c));
-    const rested = best(rank(lines, q).filter(({ fullRest }) => fullRest), q);
+    const rested = best(
+      rank(lines, q).filter(({ fullRest }) => fullRest),
+      q,
+    );
     if (rested !== null) return rested;
   }
   const all = regions.flatMap(spotsOf);

@@ -18,7 +18,9 @@ export const NO_LENGTH: Tellable = { measure: "fingers", count: 0, mm: 0 };
 
 /** Shortest first, from nothing to four hands. */
 export const tellableLengths = (body: BodyMeasures): readonly Tellable[] =>
-  [NO_LENGTH, ...counted("fingers", MOST_FINGERS, body), ...counted("hands", MOST_HANDS, body)].sort((a, b) => a.mm - b.mm || a.count - b.count);
+  [NO_LENGTH, ...counted("fingers", MOST_FINGERS, body), ...counted("hands", MOST_HANDS, body)].sort(
+    (a, b) => a.mm - b.mm || a.count - b.count,
+  );
 
 /** How hard a length is to find: halves cost more than one whole finger. */
 export const effort = (count: number): number => count + (Number.isInteger(count) ? 0 : 1.5);

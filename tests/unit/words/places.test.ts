@@ -66,7 +66,13 @@ describe("a mark of the body chart in words", () => {
     sayMark({ xMm: 0, yMm: 0, kind: "rest", radiusMm: 0, daysAgo: null, place: null, ...own });
 
   it("carries its days, or what it is", () => {
-    const said = [mark({ daysAgo: 0 }), mark({ daysAgo: 1 }), mark({ daysAgo: 12, kind: "old" }), mark({ kind: "here" }), mark({ kind: "never", place: "scar" })];
+    const said = [
+      mark({ daysAgo: 0 }),
+      mark({ daysAgo: 1 }),
+      mark({ daysAgo: 12, kind: "old" }),
+      mark({ kind: "here" }),
+      mark({ kind: "never", place: "scar" }),
+    ];
     expect(said).toEqual(["today", "1 day", "12 days", "here", "scar"]);
   });
 });

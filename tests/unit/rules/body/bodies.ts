@@ -8,14 +8,31 @@ import { type SiteRules, siteRules } from "#rules/body/site-rules.ts";
 
 export const BLANK_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
 
-export const SMALL: BodyMeasures = { bellyWidthMm: 330, bellyHeightMm: 170, thighLengthMm: 300, armLengthMm: 260, fingerMm: 15, handMm: 72 };
-export const LARGE: BodyMeasures = { bellyWidthMm: 700, bellyHeightMm: 340, thighLengthMm: 440, armLengthMm: 400, fingerMm: 20, handMm: 90 };
+export const SMALL: BodyMeasures = {
+  bellyWidthMm: 330,
+  bellyHeightMm: 170,
+  thighLengthMm: 300,
+  armLengthMm: 260,
+  fingerMm: 15,
+  handMm: 72,
+};
+export const LARGE: BodyMeasures = {
+  bellyWidthMm: 700,
+  bellyHeightMm: 340,
+  thighLengthMm: 440,
+  armLengthMm: 400,
+  fingerMm: 20,
+  handMm: 90,
+};
 export const BODIES = { small: SMALL, middle: DEFAULT_BODY, large: LARGE };
 
 export const at = (region: Region, side: Side, outMm: number, downMm: number): Spot => ({ region, side, outMm, downMm });
 export const used = (spot: Spot, daysAgo: number): SiteUse => ({ spot, daysAgo });
 
-export const rules = (own: Partial<SiteRules> = {}, body: BodyMeasures = DEFAULT_BODY): SiteRules => ({ ...siteRules(BLANK_CARE, body), ...own });
+export const rules = (own: Partial<SiteRules> = {}, body: BodyMeasures = DEFAULT_BODY): SiteRules => ({
+  ...siteRules(BLANK_CARE, body),
+  ...own,
+});
 
 export const question = (own: Partial<SpotQuestion> = {}): SpotQuestion => ({
   body: DEFAULT_BODY,

@@ -4,7 +4,18 @@ import { bodyChart, type ChartQuestion } from "#rules/body/chart.ts";
 import { at, used } from "./bodies.ts";
 
 const ask = (own: Partial<ChartQuestion> = {}) =>
-  bodyChart({ region: "belly", side: "left", body: DEFAULT_BODY, uses: [], noGo: [], restDays: 28, navelMm: 51, here: null, apartMm: 0, ...own });
+  bodyChart({
+    region: "belly",
+    side: "left",
+    body: DEFAULT_BODY,
+    uses: [],
+    noGo: [],
+    restDays: 28,
+    navelMm: 51,
+    here: null,
+    apartMm: 0,
+    ...own,
+  });
 
 describe("the body chart", () => {
   it("has the person's own left on the left, on the front and on the back", () => {
@@ -33,7 +44,11 @@ describe("the body chart", () => {
 
   it("tells resting uses from old ones, with whole days", () => {
     const uses = [used(at("belly", "left", 68, 0), 12.9), used(at("belly", "right", 68, 0), 28)];
-    expect(ask({ uses }).marks.slice(1).map(({ kind, daysAgo }) => [kind, daysAgo])).toEqual([
+    expect(
+      ask({ uses })
+        .marks.slice(1)
+        .map(({ kind, daysAgo }) => [kind, daysAgo]),
+    ).toEqual([
       ["rest", 12],
       ["old", 28],
     ]);

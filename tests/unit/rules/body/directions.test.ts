@@ -15,7 +15,8 @@ describe("directions by touch", () => {
               const d = directions(spot, body);
               const there = spotFromDirections(d, body);
               // Promised: within one finger. Kept: exact.
-              const right = there.region === region && there.side === side && d.side === side && gap(there, spot) < 1e-6 && d.steps.length <= 2;
+              const right =
+                there.region === region && there.side === side && d.side === side && gap(there, spot) < 1e-6 && d.steps.length <= 2;
               if (!right) expect(d).toBe(`leading to ${JSON.stringify(spot)}`);
             }
       }),
@@ -71,7 +72,10 @@ describe("directions by touch", () => {
   });
 
   it("follow the way on the belly, as the person does who hears it", () => {
-    const spot = spotFromDirections({ landmark: "navel", side: "left", steps: [{ measure: "fingers", count: 4, way: "right" }] }, DEFAULT_BODY);
+    const spot = spotFromDirections(
+      { landmark: "navel", side: "left", steps: [{ measure: "fingers", count: 4, way: "right" }] },
+      DEFAULT_BODY,
+    );
     expect(spot).toEqual(at("belly", "right", 68, 0));
   });
 

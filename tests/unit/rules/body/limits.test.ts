@@ -54,7 +54,10 @@ describe("the distance from the last injection", () => {
     const last = used(spot, 400);
     const next = { ...spot, outMm: spot.outMm + 10 };
     expect(whyNot(next, question({ uses: [last], rules: rules({ lastSpotMm: 10 }) }))).toBeNull();
-    expect(whyNot(next, question({ uses: [last], rules: rules({ lastSpotMm: 25.4 }) }))).toEqual({ why: "too near the last one", leastMm: 25.4 });
+    expect(whyNot(next, question({ uses: [last], rules: rules({ lastSpotMm: 25.4 }) }))).toEqual({
+      why: "too near the last one",
+      leastMm: 25.4,
+    });
   });
 
   it("counts across the middle of the belly", () => {
@@ -89,11 +92,14 @@ describe("where no needle goes", () => {
     expect(whyNot(at("belly", "left", 34, 34), question({ rules: rules({ navelMm: 40 }) }))).toBeNull();
   });
 
-  it.each(["scar", "mole", "lump", "sore", "other"] as const)("keeps off a %s and 1 cm around it, from either side of the belly", (kind) => {
-    const mark: NoGo = { id: "m", spot: at("belly", "right", 0, 80), radiusMm: 10, kind };
-    expect(whyNot(at("belly", "left", 19, 80), question({ noGo: [mark] }))).toEqual({ why: "on a marked place", id: "m", kind });
-    expect(whyNot(at("belly", "left", 20, 80), question({ noGo: [mark] }))).toBeNull();
-  });
+  it.each(["scar", "mole", "lump", "sore", "other"] as const)(
+    "keeps off a %s and 1 cm around it, from either side of the belly",
+    (kind) => {
+      const mark: NoGo = { id: "m", spot: at("belly", "right", 0, 80), radiusMm: 10, kind };
+      expect(whyNot(at("belly", "left", 19, 80), question({ noGo: [mark] }))).toEqual({ why: "on a marked place", id: "m", kind });
+      expect(whyNot(at("belly", "left", 20, 80), question({ noGo: [mark] }))).toBeNull();
+    },
+  );
 
   it("leaves no spot outside the area", () => {
     expect(whyNot(at("thigh", "left", 0, 79), question())).toEqual({ why: "outside the area" });
@@ -109,7 +115,13 @@ describe("where no needle goes", () => {
 
 describe("the rules of a card", () => {
   it("are the clinic's own numbers, or 28 days and 2 inches where it left them blank", () => {
-    expect(siteRules(BLANK_CARE, DEFAULT_BODY)).toEqual({ restDays: 28, lastSpotMm: 51, navelMm: 51, spacingMm: 17, acceptedRestDays: null });
+    expect(siteRules(BLANK_CARE, DEFAULT_BODY)).toEqual({
+      restDays: 28,
+      lastSpotMm: 51,
+      navelMm: 51,
+      spacingMm: 17,
+      acceptedRestDays: null,
+    });
     expect(siteRules({ restDays: 24, lastSpotMm: 25, navelMm: 40 }, DEFAULT_BODY, 20)).toEqual({
       restDays: 24,
       lastSpotMm: 25,

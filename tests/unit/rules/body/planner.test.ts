@@ -58,10 +58,7 @@ describe("the spot after others", () => {
   });
 
   it("lets the sides take turns before it looks for the longest rest", () => {
-    const uses = [
-      used(at("belly", "left", 102, 0), 1),
-      ...spotsOf("belly").map(({ spot }) => used(spot, spot.side === "left" ? 60 : 30)),
-    ];
+    const uses = [used(at("belly", "left", 102, 0), 1), ...spotsOf("belly").map(({ spot }) => used(spot, spot.side === "left" ? 60 : 30))];
     expect(offered({ uses, region: "belly" }).spot.side).toBe("right");
   });
 });

@@ -40,10 +40,19 @@ const live = (body: (typeof BODIES)[keyof typeof BODIES], meals: readonly (Regio
       const say = (rule: string, holds: boolean) => holds || broken.push(`day ${day}: ${rule} ${JSON.stringify(spot)}`);
       const far = (other: Spot, mm: number) => gap(other, spot) >= mm - 1e-6;
       say("region", region === null || spot.region === region);
-      say("declined", declined.every((no) => far(no, body.fingerMm)));
-      say("mark", noGo.every((mark) => far(mark.spot, mark.radiusMm + 10)));
+      say(
+        "declined",
+        declined.every((no) => far(no, body.fingerMm)),
+      );
+      say(
+        "mark",
+        noGo.every((mark) => far(mark.spot, mark.radiusMm + 10)),
+      );
       say("navel", spot.region !== "belly" || Math.sqrt(spot.outMm ** 2 + spot.downMm ** 2) >= 51 - 1e-6);
-      say("last", given.slice(0, 1).every((use) => far(use.spot, 51)));
+      say(
+        "last",
+        given.slice(0, 1).every((use) => far(use.spot, 51)),
+      );
       const rest = Math.min(28, ...given.filter((use) => !far(use.spot, body.fingerMm)).map((use) => day - use.day));
       say("rest told", restDays === rest && fullRest === rest >= 28);
       say("check", whyNot(spot, { body, noGo, uses, region, rules: { ...rules, acceptedRestDays: fullRest ? null : restDays } }) === null);
@@ -57,19 +66,31 @@ const live = (body: (typeof BODIES)[keyof typeof BODIES], meals: readonly (Regio
 };
 
 describe("a year of three injections a day", () => {
-  it.each(Object.entries(BODIES))("breaks no rule on a %s body and rests every spot 28 days", (_, body) => {
-    expect(live(body, ANY, 7)).toEqual({ given: 3 * DAYS, fullRest: 3 * DAYS, leastRest: 28, none: 0, broken: [] });
-  }, 60_000);
+  it.each(Object.entries(BODIES))(
+    "breaks no rule on a %s body and rests every spot 28 days",
+    (_, body) => {
+      expect(live(body, ANY, 7)).toEqual({ given: 3 * DAYS, fullRest: 3 * DAYS, leastRest: 28, none: 0, broken: [] });
+    },
+    60_000,
+  );
 
-  it.each(Object.entries(BODIES))("keeps the regions of the meals on a %s body", (_, body) => {
-    const year = live(body, KEPT, 11);
-    expect([year.given, year.none, year.broken]).toEqual([3 * DAYS, 0, []]);
-  }, 60_000);
+  it.each(Object.entries(BODIES))(
+    "keeps the regions of the meals on a %s body",
+    (_, body) => {
+      const year = live(body, KEPT, 11);
+      expect([year.given, year.none, year.broken]).toEqual([3 * DAYS, 0, []]);
+    },
+    60_000,
+  );
 
-  it.each(Object.entries(BODIES))("tells the true rest on the arms alone of a %s body, where 28 days do not fit", (_, body) => {
-    const year = live(body, ARMS, 13);
-    expect([year.given, year.broken]).toEqual([3 * DAYS, []]);
-    expect(year.fullRest).toBeLessThan(year.given);
-    expect(year.leastRest).toBeLessThan(28);
-  }, 60_000);
+  it.each(Object.entries(BODIES))(
+    "tells the true rest on the arms alone of a %s body, where 28 days do not fit",
+    (_, body) => {
+      const year = live(body, ARMS, 13);
+      expect([year.given, year.broken]).toEqual([3 * DAYS, []]);
+      expect(year.fullRest).toBeLessThan(year.given);
+      expect(year.leastRest).toBeLessThan(28);
+    },
+    60_000,
+  );
 });
