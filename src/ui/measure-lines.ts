@@ -5,26 +5,27 @@ import type { Line } from "./pages.ts";
 export function linesIn(words: HTMLElement): Line[] {
   const origin = words.getBoundingClientRect().top;
   const lines: Line[] = [];
-  const add = (box: DOMRect, air = 0) => {
-    if (box.height > 0 && box.width > 1) lines.push({ top: box.top + air - origin, bottom: box.bottom - origin });
+  const sentences: (Element | null)[] = [];
+  const add = (box: DOMRect, holder: Element | null) => {
+    if (box.height <= 0 || box.width <= 1) return;
+    if (!sentences.includes(holder)) sentences.push(holder);
+    lines.push({ top: box.top - origin, bottom: box.bottom - origin, sentence: sentences.indexOf(holder) });
   };
   const texts = document.createTreeWalker(words, NodeFilter.SHOW_TEXT);
   for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
     const range = document.createRange();
     range.selectNodeContents(node);
-    const air = airAbove(node.parentElement);
-    for (const box of range.getClientRects()) add(box, air);
+    const holder = node.parentElement?.closest("p, h1, h2, h3, li, dt, dd, td") ?? node.parentElement;
+    for (const box of range.getClientRects()) add(box, holder);
   }
-  for (const whole of words.querySelectorAll("svg, img, button")) add(whole.getBoundingClientRect());
+  for (const whole of words.querySelectorAll("svg, img, button")) add(whole.getBoundingClientRect(), whole);
   return lines;
 }
 
-/** The box of a line is higher than its letters, even than capitals with accents. */
-function airAbove(element: Element | null): number {
-  return element ? 0.1 * Number.parseFloat(getComputedStyle(element).fontSize) : 0;
-}
-
-/** Px from the top of the words to this element. */
-export function topIn(words: HTMLElement, element: Element): number {
-  return element.getBoundingClientRect().top - words.getBoundingClientRect().top;
+/** Px from the top of the words to the middle of the first line of this element, or of the element if it has no text. */
+export function firstLineIn(words: HTMLElement, element: Element): number {
+  const range = document.createRange();
+  range.selectNodeContents(element);
+  const box = range.getClientRects()[0] ?? element.getBoundingClientRect();
+  return (box.top + box.bottom) / 2 - words.getBoundingClientRect().top;
 }

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { BigButton } from "./button.tsx";
-import { linesIn, topIn } from "./measure-lines.ts";
+import { firstLineIn, linesIn } from "./measure-lines.ts";
 import { type Page, pageAt, pagesOf } from "./pages.ts";
 
 export interface PagerProps {
@@ -43,16 +43,20 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
     frame.current?.style.setProperty("--page", page ? `${page.bottom - page.top}px` : "100%");
   });
   const turnTo = (element: Element | null) => {
-    if (element && words.current && pages.length > 0) setTurned(pageAt(pages, topIn(words.current, element) + 1));
+    if (element && words.current && pages.length > 0) setTurned(pageAt(pages, firstLineIn(words.current, element)));
   };
   useEffect(() => {
     if (showing >= 0) turnTo(words.current?.querySelector("[data-current]") ?? null);
   }, [showing, fit]);
 
+  // Turned pages are moved, not scrolled: a browser that scrolls to what it focuses would show half of two pages.
+  const unscroll = (event: Event & { currentTarget: HTMLElement }) => {
+    if (fit.kind === "pages") event.currentTarget.scrollTop = 0;
+  };
   const scrolls = fit.kind === "scroll" ? { tabIndex: 0 } : {};
   return (
     <div class="pager" ref={frame} data-fit={fit.kind}>
-      <div class="pager-view" ref={view} {...scrolls}>
+      <div class="pager-view" ref={view} onScroll={unscroll} {...scrolls}>
         <div class="pager-words" ref={words} onFocusIn={(event) => turnTo(event.target as Element)}>
           {children}
         </div>

@@ -4,6 +4,8 @@
 export interface Line {
   top: number;
   bottom: number;
+  /** Lines of one sentence have the same number: it is kept whole if a page can hold it. */
+  sentence: number;
 }
 
 export interface Page {
@@ -18,12 +20,20 @@ export interface Page {
  */
 export function pagesOf(lines: readonly Line[], height: number): Page[] {
   const pages: Page[] = [];
-  for (const line of inOrder(lines)) {
+  for (const sentence of sentencesOf(lines)) {
+    const { top, bottom } = spanOf(sentence);
     const page = pages.at(-1);
-    if (page && line.bottom - page.top <= height) page.bottom = Math.max(page.bottom, line.bottom);
-    else pages.push({ top: pages.length === 0 ? 0 : line.top, bottom: line.bottom });
+    if (page && bottom - page.top <= height) page.bottom = Math.max(page.bottom, bottom);
+    else if (bottom - top <= height) pages.push({ top: pages.length === 0 ? 0 : top, bottom });
+    else for (const line of sentence) addLine(pages, line, height);
   }
   return pages.length === 0 ? [{ top: 0, bottom: 0 }] : pages;
+}
+
+function addLine(pages: Page[], line: Line, height: number): void {
+  const page = pages.at(-1);
+  if (page && line.bottom - page.top <= height) page.bottom = Math.max(page.bottom, line.bottom);
+  else pages.push({ top: pages.length === 0 ? 0 : line.top, bottom: line.bottom });
 }
 
 /** The page on which something at this top is read. */
@@ -32,6 +42,16 @@ export function pageAt(pages: readonly Page[], top: number): number {
   return Math.max(0, found);
 }
 
-function inOrder(lines: readonly Line[]): Line[] {
-  return [...lines].sort((a, b) => a.top - b.top || a.bottom - b.bottom);
+function sentencesOf(lines: readonly Line[]): Line[][] {
+  const groups: Line[][] = [];
+  for (const line of [...lines].sort((a, b) => a.top - b.top || a.bottom - b.bottom)) {
+    const group = groups.at(-1);
+    if (group && group[0]?.sentence === line.sentence) group.push(line);
+    else groups.push([line]);
+  }
+  return groups;
+}
+
+function spanOf(lines: readonly Line[]): { top: number; bottom: number } {
+  return { top: Math.min(...lines.map((line) => line.top)), bottom: Math.max(...lines.map((line) => line.bottom)) };
 }

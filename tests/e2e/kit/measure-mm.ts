@@ -141,10 +141,9 @@ export function clipped(page: Page): Promise<string[]> {
     for (const [place, one] of lines.entries())
       for (const other of lines.slice(place + 1)) {
         const across = Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left);
-        // The box of a line is a fifth higher than its letters above, an eighth below: lines set close share that air.
-        const top = Math.max(one.box.top + 0.2 * one.box.height, other.box.top + 0.2 * other.box.height);
-        const bottom = Math.min(one.box.bottom - 0.12 * one.box.height, other.box.bottom - 0.12 * other.box.height);
-        const down = bottom - top;
+        // The box of a line is an eighth higher than letters without accents: lines set close share that air.
+        const top = Math.max(one.box.top + 0.13 * one.box.height, other.box.top + 0.13 * other.box.height);
+        const down = Math.min(one.box.bottom, other.box.bottom) - top;
         if (across > 3 && down > 3) faults.push(`"${one.text}" and "${other.text}" run into each other`);
       }
     const overlapping = [...document.querySelectorAll<HTMLElement>("button")].filter((button) => button.checkVisibility());
