@@ -124,6 +124,13 @@ describe("the last rounding", () => {
     expect(said(card, 8.2, 23)).toBe(4);
   });
 
+  it("adds the parts exactly too: 2.3 - 0.8 is 1.5 and goes up, 2.3 - 0.3 is 2 and stays 2 when rounded down", () => {
+    expect([Math.round(2.3 - 0.8), Math.floor(2.3 - 0.3)]).toEqual([1, 1]);
+    const of = (direction: DoseCard["rounding"]["direction"]) => ratioCard(10, { mayReduce: true }, { rounding: { step: "1", direction } });
+    expect(said(of("nearest, half up"), 80, 23)).toBe(2);
+    expect(said(of("down"), 105, 23)).toBe(2);
+  });
+
   it("starts no step that binary numbers only imagine: 8.3 is one step of 2.5 above 5.8", () => {
     expect(Math.ceil((8.3 - 5.8) / 2.5)).toBe(2);
     const rule = { target: target(5.8), perUnit: 2.5, mode: "each started step" } as const;
