@@ -85,7 +85,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "answer taken":
       return {
         yes: label("Yes, I took it", "yes", "i took it"),
-        no: label("No, not yet", "no", "not yet"),
+        no: label("Not yet", "no", "no not yet"),
         "do not know": label("I do not know", "i am not sure"),
       }[intent.answer];
     case "the first was not taken":
@@ -97,7 +97,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "heard high advice":
       return label("Go on", "i understand");
     case "exercise":
-      return intent.hard ? label("Yes, hard exercise", "yes") : label("No", "no", "no exercise");
+      return intent.hard ? label("Yes", "yes", "hard exercise") : label("No", "no", "no exercise");
     case "add food":
       return label(intent.food);
     case "remove food":
@@ -107,9 +107,9 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "usual meal":
       return label(`Usual: ${me?.person.usualMeals[intent.index]?.name ?? ""}`, `usual ${me?.person.usualMeals[intent.index]?.name ?? ""}`);
     case "meal is ready":
-      return label("Yes, it is ready", "yes", "it is ready");
+      return label("Yes", "yes", "it is ready");
     case "meal is not ready":
-      return label("No, not yet", "no", "not yet");
+      return label("Not yet", "no", "no not yet");
     case "heard dose":
       return label("Go on", "i understand", "next");
     case "meal eaten first":
@@ -125,7 +125,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     }
     case "insulin looks":
       return {
-        "as it should be": label("Yes, it looks right", "yes", "it looks right"),
+        "as it should be": label("Yes, it is", "yes", "it looks right"),
         clumped: label("It has clumps", "it is clumped"),
         frozen: label("It was frozen", "it is frozen"),
         overheated: label("It was too hot", "it is too hot"),
@@ -147,7 +147,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
         other: label("Another place", "no"),
       }[intent.reason];
     case "skin cleaned":
-      return intent.how === "wiped" ? label("Wiped", "i wiped it") : label("No wipe. Skin is clean", "no wipe", "the skin is clean");
+      return intent.how === "wiped" ? label("Wiped", "i wiped it") : label("No wipe", "the skin is clean");
     case "button is down":
       return label("It is down", "down", "the button is down");
     case "needle came out early":
