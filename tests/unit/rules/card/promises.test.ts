@@ -1,12 +1,15 @@
 // Promises 1 to 4 and 14 for any card and any situation. The checks do their own arithmetic, in whole thousandths.
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { DoseCard } from "#events/card.ts";
 import { grams, units } from "#events/quantity.ts";
 import { lookUp } from "#rules/card/lookup.ts";
 import type { Situation, Told } from "#rules/card/told.ts";
 import { anyCase } from "./any-card.ts";
 import { at, parts, ratioCard, target } from "./sample-card.ts";
+
+// Thousands of cards take a second, and ten on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const RUNS = { numRuns: 4000 };
 
