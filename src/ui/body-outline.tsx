@@ -6,7 +6,7 @@ export interface BodyOutlineMark {
   xMm: number;
   yMm: number;
   label: string;
-  /** here: ring and cross. rest and old: a dot or an open ring with its days beside it. never: hatching. */
+  /** here: ring and cross. rest and old: a dot or an open ring with its days under it. never: hatching. */
   kind: "here" | "rest" | "never" | "old";
   /** Size of a "never" place; a small one where it is missing. */
   radiusMm?: number;
@@ -38,8 +38,8 @@ export function BodyOutline({ region, widthMm, heightMm, marks, title, edges }: 
       stroke-width={size / 7}
     >
       <defs>
-        <pattern id={hatch} width={size / 2} height={size / 2} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path class="outline-hatch" d={`M0 0v${size / 2}`} />
+        <pattern id={hatch} width={size / 3} height={size / 3} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <path class="outline-hatch" d={`M${size / 6} 0v${size / 3}`} />
         </pattern>
       </defs>
       <path class="outline-skin" d={outline(region, widthMm, heightMm)} />
@@ -57,13 +57,13 @@ export function BodyOutline({ region, widthMm, heightMm, marks, title, edges }: 
       {[...marks]
         .sort((a, b) => Number(a.kind === "here") - Number(b.kind === "here"))
         .map((mark) => (
-          <Mark key={`${mark.kind} ${mark.xMm} ${mark.yMm} ${mark.label}`} mark={mark} size={size} widthMm={widthMm} hatch={hatch} />
+          <Mark key={`${mark.kind} ${mark.xMm} ${mark.yMm} ${mark.label}`} mark={mark} size={size} hatch={hatch} />
         ))}
     </svg>
   );
 }
 
-function Mark({ mark, size, widthMm, hatch }: { mark: BodyOutlineMark; size: number; widthMm: number; hatch: string }) {
+function Mark({ mark, size, hatch }: { mark: BodyOutlineMark; size: number; hatch: string }) {
   const { xMm: x, yMm: y, kind, label } = mark;
   if (kind === "never") {
     const radius = mark.radiusMm ?? size * 0.6;
@@ -71,7 +71,7 @@ function Mark({ mark, size, widthMm, hatch }: { mark: BodyOutlineMark; size: num
       <g class="outline-mark outline-never">
         <circle class="outline-paper" cx={x} cy={y} r={radius} />
         <circle cx={x} cy={y} r={radius} fill={`url(#${hatch})`} />
-        <Label x={x} y={y} text={label} />
+        <Label x={x} y={radius < size * 1.4 ? y + radius + size * 0.7 : y} text={label} />
       </g>
     );
   }
@@ -86,21 +86,17 @@ function Mark({ mark, size, widthMm, hatch }: { mark: BodyOutlineMark; size: num
     );
   }
   const dot = size / 4;
-  // The days stand on the side of the dot where there is more room.
-  const leftwards = x > widthMm / 2;
   return (
     <g class={`outline-mark outline-${kind}`}>
       <circle cx={x} cy={y} r={dot} />
-      <Label x={x + (leftwards ? -1 : 1) * dot * 2} y={y} text={label} ends={leftwards ? "at the dot" : "away"} />
+      <Label x={x} y={y + size} text={label} />
     </g>
   );
 }
 
-/** Without `ends` the text is centred on its point. */
-function Label({ x, y, text, ends }: { x: number; y: number; text: string; ends?: "at the dot" | "away" }) {
-  const anchor = ends === undefined ? "middle" : ends === "away" ? "start" : "end";
+function Label({ x, y, text }: { x: number; y: number; text: string }) {
   return (
-    <text class="outline-label" x={x} y={y} text-anchor={anchor} dominant-baseline="central">
+    <text class="outline-label" x={x} y={y} text-anchor="middle" dominant-baseline="central">
       {text}
     </text>
   );

@@ -50,10 +50,26 @@ describe("the body outline", () => {
     expect([ring?.getAttribute("cx"), ring?.getAttribute("cy")]).toEqual(["199", "154"]);
   });
 
-  it("keeps the days inside the picture, on the roomier side of their dot", () => {
+  it("puts the days under their own dot", () => {
     const { container } = draw();
-    const anchor = (kind: string) => container.querySelector(`.outline-${kind} text`)?.getAttribute("text-anchor");
-    expect([anchor("rest"), anchor("old")]).toEqual(["end", "start"]);
+    for (const kind of ["rest", "old"]) {
+      const [dot, text] = [container.querySelector(`.outline-${kind} circle`), container.querySelector(`.outline-${kind} text`)];
+      expect([text?.getAttribute("text-anchor"), text?.getAttribute("x")]).toEqual(["middle", dot?.getAttribute("cx")]);
+      expect(Number(text?.getAttribute("y"))).toBeGreaterThan(Number(dot?.getAttribute("cy")));
+    }
+  });
+
+  it("keeps the word off the hatching of a small place, where it would hide it", () => {
+    const { container } = render(
+      <BodyOutline
+        region="belly"
+        widthMm={500}
+        heightMm={240}
+        title="Belly"
+        marks={[{ xMm: 100, yMm: 90, label: "scar", kind: "never", radiusMm: 15 }]}
+      />,
+    );
+    expect(Number(container.querySelector(".outline-never text")?.getAttribute("y"))).toBeGreaterThan(105);
   });
 
   it("carries no inline style, which the page rules forbid, and no colour of its own", () => {

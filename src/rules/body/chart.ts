@@ -34,9 +34,15 @@ export type ChartQuestion = {
   readonly restDays: number;
   readonly navelMm: number;
   readonly here: Spot | null;
-  /** Uses nearer than this to a newer one, or to the next spot, are left out, so that their days stay readable. 0 shows all. */
+  /** Height of the room that the days under a mark need; a use whose days would cover a newer mark's is left out; the next spot takes twice
+   *  the height. About a tenth of the longer side; 0 shows all. */
   readonly apartMm: number;
 };
+
+/** "12 days" is about this many times as wide as the room's height. */
+const LABEL_WIDTH = 2.5;
+/** The back of the arm is drawn a little from its side, so that the outer middle line lies on the arm and not on its edge. */
+const ARM_SIDE = 0.35;
 
 type Frame = { readonly widthMm: number; readonly heightMm: number; readonly at: (spot: Spot) => { xMm: number; yMm: number } };
 
@@ -55,8 +61,9 @@ const frameOf = (region: Region, side: Side, body: BodyMeasures): Frame => {
       return { widthMm: 2 * area.out.to, heightMm: body.thighLengthMm, at };
     }
     case "arm": {
-      // From behind, the outer middle line is the outer edge and "towards the back" leads inwards.
-      const at = (spot: Spot) => ({ xMm: side === "left" ? spot.outMm : 2 * area.out.to - spot.outMm, yMm: spot.downMm });
+      // "Towards the back" leads from the outer edge inwards.
+      const fromEdge = (spot: Spot) => area.out.to * ARM_SIDE + spot.outMm;
+      const at = (spot: Spot) => ({ xMm: side === "left" ? fromEdge(spot) : 2 * area.out.to - fromEdge(spot), yMm: spot.downMm });
       return { widthMm: 2 * area.out.to, heightMm: body.armLengthMm, at };
     }
     case "buttock": {
@@ -81,7 +88,13 @@ export const bodyChart = (q: ChartQuestion): Chart => {
   if (q.here !== null && onChart(q.here)) shown.push({ ...at(q.here), kind: "here", radiusMm: 0, daysAgo: null, place: null });
   for (const use of q.uses.filter((past) => onChart(past.spot))) {
     const { xMm, yMm } = at(use.spot);
-    if (shown.some((mark) => Math.hypot(mark.xMm - xMm, mark.yMm - yMm) < q.apartMm)) continue;
+    if (
+      [...marks, ...shown].some(
+        (mark) =>
+          Math.abs(mark.xMm - xMm) < q.apartMm * LABEL_WIDTH && Math.abs(mark.yMm - yMm) < q.apartMm * (mark.kind === "here" ? 2 : 1),
+      )
+    )
+      continue;
     const kind = use.daysAgo >= q.restDays ? "old" : "rest";
     shown.push({ xMm, yMm, kind, radiusMm: 0, daysAgo: Math.floor(use.daysAgo), place: null });
   }

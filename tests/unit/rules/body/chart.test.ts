@@ -30,8 +30,9 @@ describe("the body chart", () => {
   });
 
   it("leads from the outer edge of the arm towards the back", () => {
-    const x = (side: "left" | "right", outMm: number) => ask({ region: "arm", side, here: at("arm", side, outMm, 120) }).marks[0]?.xMm;
-    expect([x("left", 0), x("left", 34), x("right", 0), x("right", 34)]).toEqual([0, 34, 144, 110]);
+    const x = (side: "left" | "right", outMm: number) =>
+      Math.round(ask({ region: "arm", side, here: at("arm", side, outMm, 120) }).marks[0]?.xMm ?? Number.NaN);
+    expect([x("left", 0), x("left", 34), x("right", 0), x("right", 34)]).toEqual([25, 59, 119, 85]);
   });
 
   it("has the navel in the middle as a place that is never used, and down below it", () => {
@@ -62,9 +63,20 @@ describe("the body chart", () => {
   });
 
   it("leaves out older uses that would cover a newer one or the next spot", () => {
-    const uses = [used(at("belly", "left", 68, 0), 1), used(at("belly", "left", 85, 0), 2), used(at("belly", "right", 68, 0), 3)];
-    const chart = ask({ uses, here: at("belly", "right", 85, 0), apartMm: 30 });
-    expect(chart.marks.slice(1).map(({ daysAgo }) => daysAgo)).toEqual([null, 1]);
+    const uses = [used(at("belly", "left", 68, 60), 1), used(at("belly", "left", 85, 60), 2), used(at("belly", "right", 68, 60), 3)];
+    const here = at("belly", "right", 85, 60);
+    const days = (apartMm: number) =>
+      ask({ uses, here, apartMm })
+        .marks.slice(1)
+        .map(({ daysAgo }) => daysAgo);
+    expect([days(20), days(0)]).toEqual([
+      [null, 1],
+      [null, 1, 2, 3],
+    ]);
+  });
+
+  it("leaves out uses whose days would cover the word of a place that is never used", () => {
+    expect(ask({ uses: [used(at("belly", "left", 51, 0), 1)], apartMm: 30 }).marks.map(({ place }) => place)).toEqual(["navel"]);
   });
 
   it("keeps every usable spot inside the drawing", () => {
