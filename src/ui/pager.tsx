@@ -3,7 +3,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { BigButton } from "./button.tsx";
-import { firstLineIn, linesIn } from "./measure-lines.ts";
+import { firstLineIn, linesIn, showAll, showPage } from "./measure-lines.ts";
 import { type Page, pageAt, pagesOf } from "./pages.ts";
 
 export interface PagerProps {
@@ -28,22 +28,33 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   const pages = fit.kind === "pages" ? fit.pages : [];
   const at = Math.min(turned, Math.max(0, pages.length - 1));
 
+  const shown = useRef<Page | undefined>(undefined);
+  shown.current = pages[at];
+
+  const place = () => {
+    if (!frame.current || !words.current) return;
+    const page = shown.current;
+    const up = page ? showPage(words.current, page) : 0;
+    if (!page) showAll(words.current);
+    frame.current.style.setProperty("--turn", `${-up}px`);
+    frame.current.style.setProperty("--page", page ? `${page.bottom - page.top}px` : "100%");
+  };
   const measure = () => {
     if (!frame.current || !view.current || !words.current) return;
     const next = fitOf(frame.current, view.current, words.current);
     setFit((before) => (JSON.stringify(before) === JSON.stringify(next) ? before : next));
+    place();
   };
   // Only when new words come, never after its own turn: a measure that feeds itself could go round for ever.
   useLayoutEffect(measure, [children]);
   useEffect(() => whenRoomChanges([frame.current, words.current], measure), []);
   useLayoutEffect(() => setTurned(0), [pageKey]);
-  useLayoutEffect(() => {
-    const page = pages[at];
-    frame.current?.style.setProperty("--turn", `${-(page?.top ?? 0)}px`);
-    frame.current?.style.setProperty("--page", page ? `${page.bottom - page.top}px` : "100%");
-  });
+  useLayoutEffect(place);
   const turnTo = (element: Element | null) => {
-    if (element && words.current && pages.length > 0) setTurned(pageAt(pages, firstLineIn(words.current, element)));
+    if (!element || !words.current || pages.length === 0) return;
+    showAll(words.current);
+    setTurned(pageAt(pages, firstLineIn(words.current, element)));
+    place();
   };
   useEffect(() => {
     if (showing >= 0) turnTo(words.current?.querySelector("[data-current]") ?? null);
@@ -72,6 +83,7 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
 
 /** Tries the whole room first; only then gives some of it to the button that turns pages. */
 function fitOf(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
+  showAll(words);
   const before = frame.dataset.fit;
   frame.dataset.fit = "whole";
   const fits = view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
