@@ -16,7 +16,7 @@ export const SMALL: BodyMeasures = {
   fingerMm: 15,
   handMm: 72,
 };
-export const LARGE: BodyMeasures = {
+const LARGE: BodyMeasures = {
   bellyWidthMm: 700,
   bellyHeightMm: 340,
   thighLengthMm: 440,
