@@ -24,7 +24,7 @@ export const DAY_BOOK = {
   when: "Time",
   nothing: "Nothing was written on this day.",
   reading: "One moment. The day is being read.",
-  notRead: "The day could not be read. Press Today to try again.",
+  notRead: "The day could not be read. Press Today to read again.",
   unreadable: "A row could not be read. It may hold a dose.",
   timeNotKnown: "Time not known",
   nobody: "Nobody lives on this tablet yet.",

@@ -1,0 +1,75 @@
+// What the other forms ask: household, keeper, person, pen.
+import { BODY_FIELDS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
+import type { Draft } from "#keeping/problem.ts";
+import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
+import { DRAWER } from "#words/en/drawer.ts";
+import { PARTS } from "#words/en/drawer/fields.ts";
+
+const number = (field: string): Spec => ({ kind: "number", field });
+const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
+
+export const HOUSEHOLD: readonly Section[] = [
+  { heading: DRAWER.householdTitle, specs: [choice("household.country", "US", "UK"), { kind: "phone", field: "household.emergencyNumber" }] },
+];
+
+export const KEEPER: readonly Section[] = [
+  {
+    heading: DRAWER.keeperTitle,
+    specs: [
+      { kind: "name", field: "keeper.name" },
+      { kind: "pin", field: "keeper.pin" },
+      { kind: "pin", field: "keeper.again" },
+    ],
+  },
+];
+
+const meal = (i: number): Spec => {
+  const at = `person.usualMeals.${i}`;
+  return { kind: "row", field: `${at}.name`, specs: [{ kind: "text", field: `${at}.name` }, choice(`${at}.meal`, "breakfast", "lunch", "dinner", "snack"), number(`${at}.grams`)] };
+};
+
+/** The two first questions are asked of new people only. */
+export function personSections(isNew: boolean): Section[] {
+  return [
+    {
+      heading: PARTS.who,
+      specs: [
+        ...(isNew ? [choice("person.age", "adult", "child"), choice("person.gives", "pen", "syringe", "pump")] : []),
+        { kind: "text", field: "person.name" },
+        choice("person.shape", "circle", "square", "triangle", "star"),
+        choice("person.language", "en-US", "en-GB"),
+      ],
+    },
+    {
+      heading: PARTS.readings,
+      specs: [choice("person.glucoseUnit", "mg/dL", "mmol/L"), choice("person.readsFrom", "finger", "sensor"), number("person.usualBand.low"), number("person.usualBand.high")],
+    },
+    { heading: PARTS.dialing, specs: [choice("person.dialBy", "reads", "counts twice", "helper"), choice("person.helperOnly", "no", "yes"), choice("person.sayFirst", "no", "yes")] },
+    { heading: PARTS.meals, specs: Array.from({ length: USUAL_MEALS }, (_, i) => meal(i)) },
+    {
+      heading: PARTS.body,
+      specs: [...BODY_FIELDS.map((name) => number(`person.body.${name}`)), ...REGION_NAMES.map((region): Spec => ({ kind: "tick", field: `person.leftOut.${region}` }))],
+    },
+  ];
+}
+
+/** hasCard: the pen may hold the insulin of the card in force. */
+export function penSections(draft: Draft, hasCard: boolean): Section[] {
+  const other: Spec[] = !hasCard || draft["pen.insulin"] === "other" ? [{ kind: "text", field: "pen.insulinName" }, number("pen.unitsPerMl")] : [];
+  return [
+    {
+      heading: PARTS.pen,
+      specs: [
+        choice("pen.device", "pen", "syringe", "pump"),
+        choice("pen.kind", "mealtime", "long-acting", "premixed"),
+        ...(hasCard ? [choice("pen.insulin", "card", "other")] : []),
+        ...other,
+        choice("pen.cloudy", "no", "yes"),
+        { kind: "text", field: "pen.mark" },
+        choice("pen.unitsPerClick", "0.5", "1", "2", "5"),
+        number("pen.unitsWhenOpened"),
+      ],
+    },
+    { heading: PARTS.dates, specs: [{ kind: "text", field: "pen.openedOn" }, number("pen.inUseDays"), { kind: "text", field: "pen.expiresOn" }] },
+  ];
+}

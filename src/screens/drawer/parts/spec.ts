@@ -1,0 +1,15 @@
+// What a form asks, as values: the form draws them, the tests read them. Names, hints and answers are words/en/drawer's.
+
+export type Spec =
+  | { kind: "text" | "number" | "phone" | "long" | "pin" | "name"; field: string; hint?: string }
+  | { kind: "choice"; field: string; options: readonly string[] }
+  | { kind: "tick"; field: string }
+  /** Fields that stand in one line. */
+  | { kind: "row"; field: string; specs: readonly Spec[] };
+
+export interface Section {
+  heading: string;
+  specs: readonly Spec[];
+  /** A button under the section: one more row. */
+  more?: { label: string; onPress: () => void };
+}

@@ -1,0 +1,52 @@
+// What looks odd on a typed card, as one sentence that asks to look at the paper.
+import type { MealName } from "#events/card.ts";
+import type { Alarm } from "#rules/card/alarm.ts";
+import { number, unitsOf } from "#words/en/amounts.ts";
+import { dateInWords } from "#words/en/when.ts";
+
+const MEAL: Readonly<Record<MealName, string>> = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" };
+const WHERE = { low: "The low", high: "The high", target: "The target", row: "A row" } as const;
+
+const edge = (value: number | null): string => (value === null ? "open" : number(value));
+
+export function sayAlarm(a: Alarm): string {
+  switch (a.alarm) {
+    case "row is upside down":
+      return `${MEAL[a.meal]}: a row goes from ${a.from} down to ${a.to}.`;
+    case "gap between rows":
+      return `${MEAL[a.meal]}: no row between ${a.after} and ${a.before}.`;
+    case "rows overlap":
+      return `${MEAL[a.meal]}: a row from ${edge(a.from)} meets one up to ${edge(a.to)}.`;
+    case "dose falls as glucose rises":
+      return `${MEAL[a.meal]}: higher glucose, but ${unitsOf(a.before)} become ${unitsOf(a.units)}.`;
+    case "large step":
+    case "tenfold step":
+      return `${MEAL[a.meal]}: a large step from ${unitsOf(a.before)} to ${unitsOf(a.units)}.`;
+    case "food-only above every row":
+      return `${MEAL[a.meal]}: food only, ${unitsOf(a.units)}, is more than every row.`;
+    case "tenfold between meals":
+      return `${MEAL[a.meal]} and ${MEAL[a.other]} differ ten times or more.`;
+    case "grams per unit unusual":
+      return `${MEAL[a.meal]}: ${a.gramsPerUnit} grams for 1 unit is unusual.`;
+    case "glucose per unit unusual":
+      return `${MEAL[a.meal]}: 1 unit lowers by ${a.perUnit}. That is unusual.`;
+    case "grams per unit far from the rule of thumb":
+      return `${MEAL[a.meal]}: ${a.gramsPerUnit} grams for 1 unit, usual is about ${a.usual}.`;
+    case "glucose per unit far from the rule of thumb":
+      return `${MEAL[a.meal]}: 1 unit lowers by ${a.perUnit}, usual is about ${a.usual}.`;
+    case "target is low":
+      return `${MEAL[a.meal]}: the target ${a.target} counts as low.`;
+    case "target is upside down":
+      return `${MEAL[a.meal]}: the target goes from ${a.low} down to ${a.high}.`;
+    case "looks like the other unit":
+      return `${WHERE[a.where]} ${a.value} looks like the other glucose unit.`;
+    case "off the pen's step":
+      return `${MEAL[a.meal]}: ${unitsOf(a.units)} cannot be dialed in these steps.`;
+    case "above the largest dose":
+      return `${MEAL[a.meal]}: ${unitsOf(a.units)} is above the largest dose.`;
+    case "bell ends before it begins":
+      return `Eating: the latest, ${a.latest} minutes, is before the earliest, ${a.earliest}.`;
+    case "dates in the wrong order":
+      return `Dates: ${dateInWords(a.later)} comes before ${dateInWords(a.earlier)}.`;
+  }
+}

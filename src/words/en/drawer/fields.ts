@@ -1,0 +1,195 @@
+// The name of every field a keeper types: the label beside its box, and how a difference or a problem calls it.
+
+/** Headings of the parts of a form and of the sheet. */
+export const PARTS = {
+  insulin: "Insulin and dates",
+  breakfast: "Breakfast",
+  lunch: "Lunch",
+  dinner: "Dinner",
+  snack: "Snack",
+  limits: "Limits",
+  eating: "Eating and body",
+  care: "Care",
+  wrong: "When something goes wrong",
+  who: "Who it is",
+  readings: "Readings",
+  dialing: "Dialing",
+  meals: "Usual meals",
+  body: "Body",
+  pen: "The pen",
+  dates: "Dates",
+} as const;
+
+const MEALS: Readonly<Record<string, string>> = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" };
+
+const NAMES: Readonly<Record<string, string>> = {
+  "insulin.name": "Name of the mealtime insulin",
+  "insulin.id": "Name of the mealtime insulin",
+  "insulin.unitsPerMl": "Strength",
+  glucoseUnit: "Unit of glucose on the card",
+  carbohydrate: "How the clinic counts carbohydrate",
+  "rounding.step": "Doses go in steps of",
+  "rounding.direction": "Rounding of the dose",
+  largestDose: "Largest dose",
+  spacingMinutes: "Time between corrections",
+  windowMinutes: "How long a mealtime dose counts",
+  onBoard: "Insulin still working",
+  "onBoard.model": "Insulin still working",
+  "onBoard.hours": "Insulin works for",
+  "onBoard.minutes": "Insulin works for",
+  "onBoard.peakMinutes": "Strongest after",
+  "onBoard.endMinutes": "Over after",
+  bedtime: "Bedtime",
+  "bedtime.from": "Bedtime from",
+  "bedtime.until": "Bedtime until",
+  "bedtime.correction": "Corrections at bedtime",
+  afterExercise: "After hard exercise",
+  afterLow: "After a low",
+  "low.value": "A low begins at",
+  "low.counts": "Which readings are low",
+  high: "Advice for high readings",
+  "high.value": "High from",
+  "high.advice": "What the card says for high readings",
+  "timing.when": "When to eat",
+  "timing.earliestMinutes": "Eat at the earliest after",
+  "timing.latestMinutes": "Eat at the latest after",
+  telephonedDose: "Doses given by telephone",
+  regions: "Parts of the body for each meal",
+  "care.washSeconds": "Washing the hands",
+  "care.readingAgeMinutes": "A reading counts for",
+  "care.primeUnits": "Testing the pen",
+  "care.dryingSeconds": "Drying of the skin",
+  "care.holdSeconds": "Holding the needle in",
+  "care.recheckMinutes": "Wait after sugar",
+  "care.treatGrams": "Sugar for a low",
+  "care.restDays": "Rest of a spot",
+  "care.lastSpotMm": "Distance from the last spot",
+  "care.navelMm": "Distance from the navel",
+  "care.askEatenMinutes": "Question about the meal after",
+  "advice.tooMuch": "Too much insulin",
+  "advice.wrongInsulin": "Wrong insulin",
+  "advice.missed": "A missed dose",
+  "advice.partDose": "Only part of a dose",
+  "advice.cannotEat": "Cannot eat",
+  "advice.halfEaten": "Half a meal eaten",
+  "advice.ill": "Feeling ill",
+  "clinic.name": "Name of the clinic",
+  "clinic.phone": "Telephone of the clinic",
+  validFrom: "The card begins on",
+  reviewBy: "Review by",
+  validUntil: "The card ends on",
+
+  "household.country": "Country",
+  "household.emergencyNumber": "Emergency number",
+  "keeper.name": "Your name",
+  "keeper.pin": "PIN",
+  "keeper.again": "PIN again",
+
+  "person.age": "Is this a grown-up?",
+  "person.gives": "What gives the insulin?",
+  "person.name": "Name",
+  "person.shape": "Own shape",
+  "person.language": "Language",
+  "person.glucoseUnit": "Unit on the meter",
+  "person.readsFrom": "Where readings come from",
+  "person.dialBy": "How the dial is known",
+  "person.helperOnly": "Only with a helper at the elbow",
+  "person.sayFirst": "Says the own number first",
+  "person.usualBand.low": "Usual readings from",
+  "person.usualBand.high": "Usual readings up to",
+  "person.body.fingerMm": "Width of one finger",
+  "person.body.handMm": "Width of one hand",
+  "person.body.bellyWidthMm": "Width of the belly",
+  "person.body.bellyHeightMm": "Height of the belly",
+  "person.body.thighLengthMm": "Length of the thigh",
+  "person.body.armLengthMm": "Length of the upper arm",
+  "person.leftOut.belly": "Never the belly",
+  "person.leftOut.thigh": "Never the thigh",
+  "person.leftOut.arm": "Never the arm",
+  "person.leftOut.buttock": "Never the buttock",
+
+  "pen.device": "What is it?",
+  "pen.kind": "Kind of insulin",
+  "pen.insulin": "Which insulin",
+  "pen.insulinName": "Name of the insulin",
+  "pen.unitsPerMl": "Strength of the insulin",
+  "pen.cloudy": "Cloudy, needs mixing",
+  "pen.mark": "Mark that fingers feel",
+  "pen.unitsPerClick": "Units of one click",
+  "pen.unitsWhenOpened": "Units in a full pen",
+  "pen.openedOn": "Opened on",
+  "pen.inUseDays": "Days it lasts once opened",
+  "pen.expiresOn": "Good until",
+};
+
+const OF_MEAL: Readonly<Record<string, string>> = {
+  "": "dose",
+  kind: "dose",
+  units: "units",
+  edges: "between the rows",
+  foodOnly: "units for food only",
+  bands: "rows",
+  gramsPerUnit: "grams for 1 unit",
+  roundParts: "rounding of the parts",
+  correction: "correction",
+  "correction.target": "target",
+  "correction.target.low": "target from",
+  "correction.target.high": "target up to",
+  "correction.perUnit": "1 unit lowers by",
+  "correction.mode": "counting of corrections",
+  "correction.mayReduce": "less insulin below the target",
+};
+
+const OF_ROW: Readonly<Record<string, string>> = { from: "from", to: "up to", units: "units", call: "call the clinic" };
+
+/** "meals.lunch.bands.2.units" -> "Lunch, row 3: units". Throws (a defect) for a field without a name. */
+export function fieldName(field: string): string {
+  const own = NAMES[field];
+  if (own !== undefined) return own;
+  const [room = "", which = "", ...rest] = field.split(".");
+  const meal = MEALS[which];
+  if (room === "meals" && meal !== undefined) {
+    const [bands, row, column] = rest;
+    if (bands === "bands" && row !== undefined) return column === undefined ? `${meal}, row ${Number(row) + 1}` : `${meal}, row ${Number(row) + 1}: ${OF_ROW[column] ?? column}`;
+    const name = OF_MEAL[rest.join(".")];
+    if (name !== undefined) return `${meal}: ${name}`;
+  }
+  if (room === "regions" && meal !== undefined) return `${meal}: part of the body`;
+  if (field.startsWith("person.usualMeals.")) {
+    const [, , row, column] = field.split(".");
+    return `Usual meal ${Number(row) + 1}: ${column === "grams" ? "grams" : column}`;
+  }
+  throw new Error(`the field ${field} has no name`);
+}
+
+const HINTS: Readonly<Record<string, string>> = {
+  "insulin.name": "As on the paper, for example insulin lispro.",
+  largestDose: "Blank: no dose is told, the clinic is asked.",
+  spacingMinutes: "Blank: no dose is told, the clinic is asked.",
+  windowMinutes: "Blank: no dose is told, the clinic is asked.",
+  validFrom: "With the month as a word: 3 June 2026.",
+  reviewBy: "Blank if the paper has no such date.",
+  validUntil: "Blank if the paper has no such date.",
+  "bedtime.from": "For example 9:30 pm or 21:30.",
+  "bedtime.until": "For example 5:00 am or 05:00.",
+  "household.emergencyNumber": "It is shown whenever something is urgent.",
+  "keeper.pin": "4 to 8 digits.",
+  "person.body.fingerMm": "Blank: 17 millimeters.",
+  "person.body.handMm": "Blank: 80 millimeters.",
+  "person.body.bellyWidthMm": "From flank to flank. Blank: 500 millimeters.",
+  "person.body.bellyHeightMm": "From the ribs to the groin. Blank: 240 millimeters.",
+  "person.body.thighLengthMm": "From groin to knee. Blank: 380 millimeters.",
+  "person.body.armLengthMm": "From shoulder to elbow. Blank: 360 millimeters.",
+  "pen.mark": "For example one rubber band. No other pen has it.",
+  "pen.unitsWhenOpened": "Blank if it is not known.",
+  "pen.openedOn": "With the month as a word. Blank if it is still closed.",
+  "pen.inUseDays": "From the leaflet of this pen.",
+  "pen.expiresOn": "The date printed on the pen.",
+};
+
+/** What stands under the label; rows and care fields share theirs. */
+export function fieldHint(field: string): string | undefined {
+  if (/\.bands\.\d+\.(from|to)$/.test(field)) return "Blank: open.";
+  if (field.endsWith(".foodOnly")) return "Blank: without a correction, no dose is told.";
+  return HINTS[field];
+}

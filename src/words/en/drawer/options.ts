@@ -1,0 +1,113 @@
+// The answers a keeper may choose, and the units beside the boxes.
+import { care, type CareField, DEFAULTS } from "#rules/card/care.ts";
+
+const OPTIONS: Readonly<Record<string, string>> = {
+  blank: "Left blank on the card",
+  none: "No dose for this meal",
+  "fixed units": "The same units each time",
+  bands: "A table by glucose",
+  ratio: "By grams, with a correction",
+  "as printed": "Each row as printed, gaps stay gaps",
+  "up to the next": "Each row reaches up to the next",
+  "mg/dL": "mg/dL",
+  "mmol/L": "mmol/L",
+  total: "With fibre, as US labels do",
+  available: "Without fibre, as UK labels do",
+  "nearest, half up": "To the nearest, half goes up",
+  linear: "Exactly by the difference",
+  nearest: "To the nearest whole step",
+  "each started step": "Each started step counts",
+  tenths: "Each part to a tenth",
+  whole: "Each part to a whole unit",
+  "not used": "Not used",
+  "two compartments": "Two-compartment curve",
+  triangle: "Triangle with a peak",
+  times: "Times on the card",
+  "as usual": "As usual",
+  "food part only": "Only the part for food",
+  ask: "Stop and ask the clinic",
+  "inject after eating": "Inject after eating",
+  "at or below": "This reading and below",
+  below: "Only below it",
+  "before eating": "Some minutes after injecting",
+  "with the first bite": "With the injection",
+  "after eating": "Eat first, inject after",
+  anyone: "Used by the person alone",
+  "with a helper only": "Used with a helper only",
+  never: "Never used",
+  any: "Any part for any meal",
+  kept: "A part is kept for each meal",
+  belly: "Belly",
+  thigh: "Thigh",
+  arm: "Arm",
+  buttock: "Buttock",
+  yes: "Yes",
+  no: "No",
+  US: "United States",
+  UK: "United Kingdom",
+  adult: "Yes, a grown-up",
+  child: "No, a child",
+  pen: "A pen",
+  pump: "A pump",
+  syringe: "A syringe from a vial",
+  circle: "Circle",
+  square: "Square",
+  star: "Star",
+  "en-US": "English, United States",
+  "en-GB": "English, United Kingdom",
+  finger: "A finger",
+  sensor: "A sensor",
+  reads: "Read with the eyes",
+  "counts twice": "Counted in clicks, two times",
+  helper: "Read by a helper",
+  mealtime: "Mealtime",
+  "long-acting": "Long-acting",
+  premixed: "Premixed",
+  card: "The insulin on the card",
+  other: "Another insulin",
+  breakfast: "Breakfast",
+  lunch: "Lunch",
+  dinner: "Dinner",
+  snack: "Snack",
+};
+
+const OWN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  "rounding.direction": { down: "Always down" },
+  "person.shape": { triangle: "Triangle" },
+  "bedtime.correction": { no: "No corrections", yes: "Corrections as usual" },
+  onBoard: { linear: "Evenly over some hours" },
+  "onBoard.model": { linear: "Evenly over some hours" },
+};
+
+/** The words of one answer; an answer without words is shown as it is. */
+export function optionName(field: string, option: string): string {
+  const own = OWN[field]?.[option];
+  if (own !== undefined) return own;
+  if (field.endsWith(".mode") && option === "down") return "Only whole steps, the rest is dropped";
+  if (field.endsWith(".roundParts") && option === "none") return "No rounding of parts";
+  if (field.endsWith(".unitsPerClick") || field === "rounding.step") return option === "1" ? "1 unit" : `${option} units`;
+  return OPTIONS[option] ?? option;
+}
+
+/** What follows the number in its box, or "". glucose: the unit of the card that is typed. */
+export function unitWords(field: string, glucose: string): string {
+  if (/\.(target\.(low|high)|perUnit|from|to)$/.test(field) && field.startsWith("meals.")) return glucose;
+  if (["low.value", "high.value"].includes(field) || field.startsWith("person.usualBand")) return glucose;
+  if (/(\.units|foodOnly|primeUnits|unitsWhenOpened)$/.test(field) || field === "largestDose") return "units";
+  if (/(gramsPerUnit|treatGrams|\.grams)$/.test(field)) return "grams";
+  if (field.endsWith("unitsPerMl")) return "units per mL";
+  if (["spacingMinutes", "windowMinutes", "onBoard.hours"].includes(field)) return "hours";
+  if (field.endsWith("Minutes") || field === "onBoard.minutes") return "minutes";
+  if (field.endsWith("Seconds")) return "seconds";
+  if (field.endsWith("Days")) return "days";
+  return field.endsWith("Mm") ? "millimeters" : "";
+}
+
+/** "Blank: 20 seconds." */
+export const careHint = (field: CareField): string => `Blank: ${DEFAULTS[field]} ${unitWords(`care.${field}`, "")}.`;
+
+/** "20 seconds", and of a default that it is one. */
+export function careWords(card: Parameters<typeof care>[0], field: CareField): string {
+  const { value, isDefault } = care(card, field);
+  return `${value} ${unitWords(`care.${field}`, "")}${isDefault ? " (blank on the card: the usual)" : ""}`;
+}

@@ -1,0 +1,133 @@
+// The whole card as lines to read aloud against the paper. A blank is said as a blank, and what follows from it; a default is said as a default.
+import type { DoseCard, MealName, MealRule } from "#events/card.ts";
+import { CARE_FIELDS, ADVICE_FIELDS } from "#keeping/card-care.ts";
+import { gramsOf, number, unitsOf } from "#words/en/amounts.ts";
+import { dateInWords } from "#words/en/when.ts";
+import { fieldName, PARTS } from "./fields.ts";
+import { careWords, optionName } from "./options.ts";
+
+export interface SheetLine {
+  label: string;
+  value: string;
+}
+export interface SheetPart {
+  heading: string;
+  lines: SheetLine[];
+}
+
+const STOP = "Blank. Stop and ask the clinic.";
+const line = (field: string, value: string): SheetLine => ({ label: fieldName(field), value });
+const hours = (minutes: number | null): string => (minutes === null ? STOP : `${Math.round((minutes / 60) * 100) / 100} hours`);
+const chosen = (field: string, option: string | null): string => (option === null ? STOP : optionName(field, option));
+
+function span(from: number | null, to: number | null, unit: string): string {
+  if (from === null && to === null) return "Any reading";
+  if (from === null) return `Up to ${to} ${unit}`;
+  return to === null ? `${from} ${unit} or more` : `${from} to ${to} ${unit}`;
+}
+
+function ruleLines(at: string, rule: MealRule, unit: string): SheetLine[] {
+  switch (rule.kind) {
+    case "fixed units":
+      return [line(`${at}.units`, unitsOf(rule.units))];
+    case "bands":
+      return [
+        ...rule.bands.map((row, i) => line(`${at}.bands.${i}`, `${span(row.from, row.to, unit)}: ${unitsOf(row.units)}${row.call ? ", and call the clinic" : ""}`)),
+        line(`${at}.edges`, optionName(`${at}.edges`, rule.edges)),
+        line(`${at}.foodOnly`, rule.foodOnly === null ? STOP : unitsOf(rule.foodOnly)),
+      ];
+    case "ratio": {
+      const c = rule.correction;
+      return [
+        line(`${at}.gramsPerUnit`, gramsOf(rule.gramsPerUnit)),
+        ...(c === null
+          ? [line(`${at}.correction`, "No")]
+          : [
+              line(`${at}.correction.target`, c.target.low === c.target.high ? `${c.target.low} ${unit}` : span(c.target.low, c.target.high, unit)),
+              line(`${at}.correction.perUnit`, `${c.perUnit} ${unit}`),
+              line(`${at}.correction.mode`, optionName(`${at}.correction.mode`, c.mode)),
+              line(`${at}.correction.mayReduce`, c.mayReduce ? "Yes" : "No"),
+            ]),
+        line(`${at}.roundParts`, optionName(`${at}.roundParts`, rule.roundParts)),
+      ];
+    }
+  }
+}
+
+function mealPart(card: DoseCard, meal: MealName): SheetPart {
+  const rule = card.meals[meal];
+  const at = `meals.${meal}`;
+  return { heading: PARTS[meal], lines: rule ? ruleLines(at, rule, card.glucoseUnit) : [line(`${at}.kind`, optionName(`${at}.kind`, "none"))] };
+}
+
+function onBoard(card: DoseCard): string {
+  const rule = card.onBoard;
+  if (rule === null) return STOP;
+  const name = optionName("onBoard", rule.model);
+  switch (rule.model) {
+    case "not used":
+      return name;
+    case "linear":
+      return `${name}: ${number(rule.hours)} hours`;
+    case "two compartments":
+      return `${name}: ${rule.minutes} minutes`;
+    case "triangle":
+      return `${name}: strongest after ${rule.peakMinutes}, over after ${rule.endMinutes} minutes`;
+  }
+}
+
+function limits(card: DoseCard): SheetLine[] {
+  const bed = card.bedtime;
+  return [
+    line("largestDose", card.largestDose === null ? STOP : unitsOf(card.largestDose)),
+    line("rounding.step", optionName("rounding.step", card.rounding.step)),
+    line("rounding.direction", optionName("rounding.direction", card.rounding.direction)),
+    line("spacingMinutes", hours(card.spacingMinutes)),
+    line("windowMinutes", hours(card.windowMinutes)),
+    line("onBoard", onBoard(card)),
+    line("bedtime", bed === null ? "Blank. No correction from 21:00 to 05:00." : `${bed.from} to ${bed.until}. ${optionName("bedtime.correction", bed.correction ? "yes" : "no")}.`),
+    line("afterExercise", chosen("afterExercise", card.afterExercise)),
+    line("afterLow", chosen("afterLow", card.afterLow)),
+    line("low.value", `${card.low.value} ${card.glucoseUnit}. ${optionName("low.counts", card.low.counts)}.`),
+    line("high", card.high === null ? "Blank." : `${card.high.value} ${card.glucoseUnit} or more: ${card.high.advice}`),
+    line("telephonedDose", optionName("telephonedDose", card.telephonedDose)),
+  ];
+}
+
+function eating(card: DoseCard): SheetLine[] {
+  const { when, earliestMinutes, latestMinutes } = card.timing;
+  const regions = card.regions;
+  return [
+    line("timing.when", optionName("timing.when", when)),
+    line("timing.earliestMinutes", `${earliestMinutes} minutes`),
+    line("timing.latestMinutes", `${latestMinutes} minutes`),
+    ...(regions === null
+      ? [line("regions", optionName("regions", "any"))]
+      : (["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => line(`regions.${meal}`, optionName("regions", regions[meal])))),
+  ];
+}
+
+export function cardSheet(card: DoseCard): SheetPart[] {
+  const dateOr = (date: string | null) => (date === null ? "Blank." : dateInWords(date));
+  return [
+    {
+      heading: PARTS.insulin,
+      lines: [
+        line("insulin.name", card.insulin.name),
+        line("insulin.unitsPerMl", `${card.insulin.unitsPerMl} units per mL`),
+        line("glucoseUnit", card.glucoseUnit),
+        line("carbohydrate", optionName("carbohydrate", card.carbohydrate)),
+        line("validFrom", dateInWords(card.validFrom)),
+        line("reviewBy", dateOr(card.reviewBy)),
+        line("validUntil", dateOr(card.validUntil)),
+        line("clinic.name", card.clinic.name),
+        line("clinic.phone", card.clinic.phone),
+      ],
+    },
+    ...(["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => mealPart(card, meal)),
+    { heading: PARTS.limits, lines: limits(card) },
+    { heading: PARTS.eating, lines: eating(card) },
+    { heading: PARTS.care, lines: CARE_FIELDS.map((field) => line(`care.${field}`, careWords(card, field))) },
+    { heading: PARTS.wrong, lines: ADVICE_FIELDS.map((field) => line(`advice.${field}`, card.advice[field] ?? "Blank. Call the clinic.")) },
+  ];
+}
