@@ -1,7 +1,7 @@
 // The meal bell: computed from stored times, so that nothing can lose it (promise 7).
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { elapsed } from "#rules/time/elapsed.ts";
+import { oldestAge } from "#rules/time/elapsed.ts";
 import type { Bell } from "./state.ts";
 
 export type BellLevel = "quiet" | "calling" | "insistent" | "loud";
@@ -18,7 +18,8 @@ export interface BellNow {
 
 /** Quiet until the earliest minute, then calling, insistent in the second half, loud from the latest minute on. Doubtful time: due. */
 export function bellNow(bell: Bell, now: Stamp, sure: boolean): BellNow {
-  const ms = elapsed(bell.from, now, sure);
+  // At its worst: after a sleep of the tablet the bell may come early, never late.
+  const ms = oldestAge(bell.from, now, sure);
   if (ms === null) return { level: "loud", minutes: null, untilCallMs: 0, pastLatest: 0 };
   const minutes = Math.floor(ms / MINUTE);
   const pastLatest = ms >= bell.latestMs ? Math.floor((ms - bell.latestMs) / MINUTE) : -1;

@@ -6,7 +6,7 @@ import { care } from "#rules/card/care.ts";
 import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
-import { elapsed } from "#rules/time/elapsed.ts";
+import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
 import type { HouseState, PersonState, ReadingAnswer, Walk } from "./state.ts";
 
 /** Is a second mealtime dose possible? Doubt counts as possible (promises 10 and 14). */
@@ -54,7 +54,8 @@ function possibleDoses(house: HouseState, now: Stamp): Situation["recent"] {
 
 /** Minutes since the reading; null when the clocks cannot say. */
 function readingIsOld(reading: ReadingAnswer, card: DoseCard, now: Stamp, sure: boolean): boolean {
-  const ms = elapsed(reading.at, now, sure);
+  // The age at its worst: the monotonic clock may have stopped while the tablet slept.
+  const ms = oldestAge(reading.at, now, sure);
   return ms === null || ms > care(card, "readingAgeMinutes").value * MINUTE;
 }
 
