@@ -9,21 +9,27 @@
  * middle of a character must not stop an injection from being written down.
  */
 export function canonical(value: unknown): string {
-  if (value === null || typeof value === "boolean" || typeof value === "string") return JSON.stringify(value);
+  if (typeof value === "string") return spell(value);
+  if (value === null || typeof value === "boolean") return String(value);
   if (typeof value === "number") {
     if (!Number.isFinite(value)) throw new TypeError(`No canonical form for the number ${value}`);
     return JSON.stringify(value);
   }
   if (Array.isArray(value)) return `[${value.map(canonical).join(",")}]`;
   if (isRecord(value)) {
-    const members = Object.keys(value)
-      .filter((name) => value[name] !== undefined)
-      .sort()
-      .map((name) => `${JSON.stringify(name)}:${canonical(value[name])}`);
-    return `{${members.join(",")}}`;
+    let members = "";
+    for (const name of Object.keys(value).sort()) {
+      const member = value[name];
+      if (member !== undefined) members += `${members === "" ? "" : ","}${spell(name)}:${canonical(member)}`;
+    }
+    return `{${members}}`;
   }
   throw new TypeError(`No canonical form for ${Object.prototype.toString.call(value)}`);
 }
+
+/** Printable ASCII but the quotation mark and the backslash stands for itself: the common case, spared the longer way. */
+const PLAIN = /^[ !#-[\]-~]*$/;
+const spell = (text: string): string => (PLAIN.test(text) ? `"${text}"` : JSON.stringify(text));
 
 function isRecord(value: unknown): value is Record<string, unknown> {
   // By tag, not by prototype: a value that comes out of a database may be of another realm.

@@ -1,7 +1,7 @@
 // The hash chain: every row carries the hash of the row before it, so a row that was altered, lost or put elsewhere is seen.
 // It cannot see rows cut off at the very end: whoever knows the last sequence number must compare it.
 import { sha256 } from "@noble/hashes/sha2.js";
-import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { bytesToHex } from "@noble/hashes/utils.js";
 import { canonical } from "#events/canonical.ts";
 import { SHAPES, type Stored, type Unhashed } from "#events/envelope.ts";
 import type { LogRow } from "#events/log-port.ts";
@@ -18,9 +18,11 @@ export const CHAIN_START: ChainEnd = { seq: 0, hash: "" };
 export type ChainFault = "altered" | "gap" | "order" | "unreadable";
 export type ChainCheck = { ok: true; count: number } | { ok: false; seq: number; why: ChainFault };
 
+const utf8 = new TextEncoder();
+
 /** SHA-256 (FIPS 180-4) of a text in UTF-8, as 64 lower-case hexadecimal digits. */
 export function sha256Hex(text: string): string {
-  return bytesToHex(sha256(utf8ToBytes(text)));
+  return bytesToHex(sha256(utf8.encode(text)));
 }
 
 /** Hash of a row: over the canonical form of everything in it, prev included, except the hash itself. */

@@ -86,8 +86,14 @@ function always(house: HouseState, me: PersonState, now: Stamp, guards: Guards):
 
 const same = (a: Intent, b: Intent): boolean => JSON.stringify(a) === JSON.stringify(b);
 
+/** Each press once. Spelled out once each: this runs for every answer and every second. */
 function unique(offers: Offer[]): Offer[] {
-  return offers.filter((o, i) => o.offer !== "press" || offers.findIndex((p) => p.offer === "press" && same(p.intent, o.intent)) === i);
+  const seen = new Set<string>();
+  return offers.filter((o) => {
+    if (o.offer !== "press") return true;
+    const spelled = JSON.stringify(o.intent);
+    return !seen.has(spelled) && seen.add(spelled);
+  });
 }
 
 export function offers(house: HouseState, now: Stamp, guards: Guards = GUARDS): Offer[] {
@@ -112,7 +118,7 @@ function fitsOffer(o: Offer, intent: Intent): boolean {
     case "foods":
       return intent.do === "add food";
     case "press":
-      return same(o.intent, intent) || sameButVia(o.intent, intent);
+      return o.intent.do === intent.do && (same(o.intent, intent) || sameButVia(o.intent, intent));
     default:
       return o satisfies never;
   }

@@ -58,11 +58,7 @@ const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[
   return { on, between: positions(lengths, range, ends).filter(({ mm }) => !taken.has(mm)) };
 };
 
-/**
- * A hexagonal lattice holds 2/√3 as many spots as a square one, but its rows lie 0.87 fingers apart and cannot be told. Snapped to half fingers it holds
- * no more than whole fingers both ways (both one square finger a spot), so the plain crossings are used; the crossings between them are its staggered rows.
- */
-export const lattice = (region: Region, side: Side, body: BodyMeasures, spacingMm: number): Candidate[] => {
+const layOut = (region: Region, side: Side, body: BodyMeasures, spacingMm: number): readonly Candidate[] => {
   const area = usableArea(region, side, body);
   const gap = Math.max(spacingMm, body.fingerMm);
   // A spot on the belly's middle line has no side: the first line is one gap out on either side, which keeps the two sides apart too.
@@ -76,4 +72,20 @@ export const lattice = (region: Region, side: Side, body: BodyMeasures, spacingM
         .filter(({ spot }) => contains(area, spot)),
     );
   return [...cross(out.on, down.on, false), ...cross(out.between, down.between, true)];
+};
+
+/** Lattices laid out before, by the body they were laid out on: a person's measures seldom change, and every walk asks for them. */
+const known = new WeakMap<BodyMeasures, Map<string, readonly Candidate[]>>();
+
+/**
+ * A hexagonal lattice holds 2/√3 as many spots as a square one, but its rows lie 0.87 fingers apart and cannot be told. Snapped to half fingers it holds
+ * no more than whole fingers both ways (both one square finger a spot), so the plain crossings are used; the crossings between them are its staggered rows.
+ */
+export const lattice = (region: Region, side: Side, body: BodyMeasures, spacingMm: number): readonly Candidate[] => {
+  const ofBody = known.get(body) ?? new Map<string, readonly Candidate[]>();
+  known.set(body, ofBody);
+  const name = `${region} ${side} ${spacingMm}`;
+  const found = ofBody.get(name) ?? layOut(region, side, body, spacingMm);
+  ofBody.set(name, found);
+  return found;
 };

@@ -4,7 +4,7 @@ import { nearerThan, REGIONS, SIDES } from "./area.ts";
 import { type Candidate, lattice } from "./lattice.ts";
 import { type SiteUse, type SpotQuestion, spacingOf, whyNever } from "./limits.ts";
 import { HARD_SPACING_MM } from "./site-rules.ts";
-import { usesOnSkin } from "./uses.ts";
+import { type UsesOnSkin, usesOnSkin } from "./uses.ts";
 
 export type PlanQuestion = SpotQuestion & {
   /** Places the person said no to in this walk: neither they nor their neighbours come back. */
@@ -45,12 +45,14 @@ type Ranked = Candidate & {
   readonly order: number;
 };
 
-const rank = (candidates: readonly Candidate[], q: PlanQuestion): Ranked[] => {
+const horizonOf = ({ rules }: PlanQuestion): number => rules.restDays * LONG_RESTED;
+
+const rank = (candidates: readonly Candidate[], q: PlanQuestion, onSkin: UsesOnSkin): Ranked[] => {
   const { restDays } = q.rules;
-  const horizon = restDays * LONG_RESTED;
-  const onSkin = usesOnSkin(q.uses, horizon);
+  const horizon = horizonOf(q);
+  const spacingMm = spacingOf(q.rules);
   return candidates.map((candidate, order) => {
-    const rested = Math.max(0, onSkin.daysSince(candidate.spot, spacingOf(q.rules)) ?? horizon);
+    const rested = Math.max(0, onSkin.daysSince(candidate.spot, spacingMm) ?? horizon);
     const fullRest = rested >= restDays;
     const hardRest =
       fullRest || (rested >= restDays * NEIGHBOURS_REST && (onSkin.daysSince(candidate.spot, HARD_SPACING_MM) ?? horizon) >= restDays);
@@ -90,20 +92,21 @@ export const nextSpot = (q: PlanQuestion): Plan => {
   if (regions.length === 0) return { none: true, why: "no region may be used" };
   const spotsOf = (region: Region) => SIDES.flatMap((side) => lattice(region, side, q.body, spacingOf(q.rules)));
   const notDeclined = ({ spot }: Candidate) => !q.declined.some((declined) => nearerThan(declined, spot, spacingOf(q.rules)));
+  const onSkin = usesOnSkin(q.uses, horizonOf(q));
   const allowed = ({ spot }: Candidate) => whyNever(spot, q) === null;
 
   // Nearly always the first region has rested skin on its lines, and the rest need not be looked at.
   for (const region of regions) {
     const lines = spotsOf(region).filter((c) => !c.between && allowed(c) && notDeclined(c));
     const rested = best(
-      rank(lines, q).filter(({ fullRest }) => fullRest),
+      rank(lines, q, onSkin).filter(({ fullRest }) => fullRest),
       q,
     );
     if (rested !== null) return rested;
   }
   const all = regions.flatMap(spotsOf);
   const open = all.filter(allowed);
-  const next = best(rank(open.filter(notDeclined), q), q);
+  const next = best(rank(open.filter(notDeclined), q, onSkin), q);
   if (next !== null) return next;
   if (open.length > 0) return { none: true, why: "every place was declined" };
   const butForTheLast = all.some(({ spot }) => whyNever(spot, q)?.why === "too near the last one");
