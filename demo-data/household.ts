@@ -106,6 +106,12 @@ export const martaCard = (days: CardDays): DoseCard => ({
   clinic: { name: "Linden Street Clinic", phone: "555 0123" },
 });
 
+/** Her card of the first month: one unit more for breakfast. */
+export function martaFirstCard(days: CardDays): DoseCard {
+  const now = martaCard(days);
+  return { ...now, meals: { ...now.meals, breakfast: bands(6) } };
+}
+
 /** Rows of 50 mg/dL above 150, two units a row: an invented table in the shape clinics print. */
 function bands(food: number) {
   return {
@@ -147,10 +153,57 @@ function ratio(gramsPerUnit: number) {
   };
 }
 
-/** Pens are opened anew in the ninety days; these are the ones on the table today. */
-export const demoPens = (openedOn: string, expiresOn: string): Pen[] => [
-  { id: "marta-meal", person: "marta", insulinId: "lispro-100", insulinName: "insulin lispro", kind: "mealtime", cloudy: false, mark: "one rubber band", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
-  { id: "marta-night", person: "marta", insulinId: "glargine-100", insulinName: "insulin glargine", kind: "long-acting", cloudy: false, mark: "smooth, no band", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
-  { id: "henk-meal", person: "henk", insulinId: "aspart-100", insulinName: "insulin aspart", kind: "mealtime", cloudy: false, mark: "a wooden bead", unitsPerClick: "0.5", unitsWhenOpened: 300, openedOn, inUseDays: 28, expiresOn },
-  { id: "henk-night", person: "henk", insulinId: "detemir-100", insulinName: "insulin detemir", kind: "long-acting", cloudy: false, mark: "two rubber bands", unitsPerClick: "1", unitsWhenOpened: 300, openedOn, inUseDays: 42, expiresOn },
-];
+const penInUse = { cloudy: false, unitsWhenOpened: 300 } as const;
+
+/** The pens of the house by name, each with a mark for the fingers. In-use days: 28 for lispro, aspart and glargine 100 units/mL, 42 for detemir (leaflets as tabled in J Diabetes Sci Technol). */
+export const PENS = {
+  "marta-meal": {
+    ...penInUse,
+    person: "marta",
+    insulinId: "lispro-100",
+    insulinName: "insulin lispro",
+    kind: "mealtime",
+    mark: "one rubber band",
+    unitsPerClick: "1",
+    inUseDays: 28,
+  },
+  "marta-night": {
+    ...penInUse,
+    person: "marta",
+    insulinId: "glargine-100",
+    insulinName: "insulin glargine",
+    kind: "long-acting",
+    mark: "smooth, no band",
+    unitsPerClick: "1",
+    inUseDays: 28,
+  },
+  "henk-meal": {
+    ...penInUse,
+    person: "henk",
+    insulinId: "aspart-100",
+    insulinName: "insulin aspart",
+    kind: "mealtime",
+    mark: "a wooden bead",
+    unitsPerClick: "0.5",
+    inUseDays: 28,
+  },
+  "henk-night": {
+    ...penInUse,
+    person: "henk",
+    insulinId: "detemir-100",
+    insulinName: "insulin detemir",
+    kind: "long-acting",
+    mark: "two rubber bands",
+    unitsPerClick: "1",
+    inUseDays: 42,
+  },
+} as const satisfies Readonly<Record<string, Omit<Pen, "id" | "openedOn" | "expiresOn">>>;
+export type PenName = keyof typeof PENS;
+
+/** The nth pen of that name; openedOn null: still in the refrigerator. */
+export const demoPen = (name: PenName, n: number, openedOn: string | null, expiresOn: string): Pen => ({
+  ...PENS[name],
+  id: `${name}-${n}`,
+  openedOn,
+  expiresOn,
+});

@@ -1,30 +1,37 @@
 // Fills an empty demo log. Kept apart from every real household: its own database, whose name says demo.
 
-import { demoHousehold, demoPens, henk, henkCard, marta, martaCard } from "#demo-data/household.ts";
+import { ninetyDays } from "#demo-data/ninety-days.ts";
 import { canonical } from "#events/canonical.ts";
 import type { DoseCard } from "#events/card.ts";
-import type { Happened } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { sha256Hex } from "#log/chain.ts";
-import { addDays, localParts } from "#rules/time/local.ts";
-import type { NewFact } from "#walk/decide.ts";
+import type { Recorded, Recorder } from "./recorder.ts";
 
-export const cardHash = (card: DoseCard): string => sha256Hex(canonical(card));
+/** Another seed is another ninety days: same people, same number of each thing. */
+export const DEMO_SEED = "linden";
 
-/** The set-up of the demo household on this day. */
-export function demoSetUp(now: Stamp): NewFact[] {
-  const today = localParts(now.wall, now.offset).date;
-  const days = { validFrom: addDays(today, -120), reviewBy: addDays(today, 60), validUntil: addDays(today, 240) };
-  const signature = { keeper: "ines", keeperName: "Ines", signedOn: days.validFrom, typedTwice: true as const, readBack: true as const };
-  const own = (person: string, event: Happened): NewFact => ({ person, walk: null, event });
-  const sign = (card: DoseCard): NewFact => own(card.person, { type: "card signed", card, cardHash: cardHash(card), signature });
-  const pens = demoPens(addDays(today, -6), addDays(today, 300));
-  return [
-    { person: null, walk: null, event: { type: "household begun", household: demoHousehold } },
-    own("marta", { type: "person added", person: marta }),
-    own("henk", { type: "person added", person: henk }),
-    sign(martaCard(days)),
-    sign(henkCard(days)),
-    ...pens.map((pen) => own(pen.person, { type: "pen added", pen })),
-  ];
+export interface DemoParts {
+  now: Stamp;
+  /** Minutes east of UTC of the tablet's zone at an instant. */
+  offsetAt(wall: number): number;
+  /** An id that sorts by this instant; n counts the ids asked for. */
+  idAt(wall: number, n: number): string;
+}
+
+const cardHash = (card: DoseCard): string => sha256Hex(canonical(card));
+
+/**
+ * Stores ninety days up to now, all of them or none: a tablet that is switched off in the middle begins again with an empty log, and of two windows
+ * only one fills it.
+ */
+export async function fillDemo(recorder: Recorder, { now, offsetAt, idAt }: DemoParts): Promise<Recorded> {
+  let n = 0;
+  const nextId = (wall: number) => idAt(wall, n++);
+  const began = performance.now();
+  const facts = ninetyDays({ seed: DEMO_SEED, now, offsetAt, hashOf: cardHash, newWalkId: nextId });
+  performance.measure("demo made", { start: began });
+  const recorded = await recorder.recordMany(facts.map((fact) => ({ ...fact, id: nextId(fact.at.wall) })));
+  performance.measure("demo filled", { start: began });
+  if (!recorded.ok && recorded.why === "another writer") await recorder.readOn();
+  return recorded;
 }

@@ -26,6 +26,11 @@ export const factOf = (row: LogRow): Fact =>
 
 export type Recorded = { ok: true } | { ok: false; why: "another writer" } | { ok: false; why: "not stored"; detail: string };
 
+export interface DatedFact extends NewFact {
+  id: string;
+  at: Stamp;
+}
+
 export class Recorder {
   state: HouseState = emptyHouse;
   private hash = "";
@@ -65,38 +70,46 @@ export class Recorder {
   }
 
   /** Stores all of them or none. The state changes only after they are durable. */
-  async record(facts: readonly NewFact[], now: Stamp): Promise<Recorded> {
+  record(facts: readonly NewFact[], now: Stamp): Promise<Recorded> {
+    return this.recordMany(facts.map((fact) => ({ ...fact, id: this.settings.newId(), at: now })));
+  }
+
+  /** Same for facts that bring their own ids and moments, in order: the demo's ninety days. */
+  async recordMany(facts: readonly DatedFact[]): Promise<Recorded> {
     if (facts.length === 0) return { ok: true };
-    const rows = this.envelop(facts, now);
+    const { rows, state } = this.envelop(facts);
     const result = await this.settings.log.append(rows);
     if (!result.ok) return result.why === "another writer" ? { ok: false, why: "another writer" } : result;
-    for (const row of rows) this.state = fold(this.state, factOf({ ...row, readable: true }));
+    this.state = state;
     this.hash = rows.at(-1)?.hash ?? this.hash;
     this.sinceCheckpoint += rows.length;
     if (this.sinceCheckpoint >= CHECKPOINT_EVERY) await this.checkpoint();
     return { ok: true };
   }
 
-  private envelop(facts: readonly NewFact[], now: Stamp): Stored[] {
-    let { hash } = this;
-    return facts.map(({ person, walk, event }, i) => {
+  /** The rows, each with the card that was in force before it, and the state after them. */
+  private envelop(facts: readonly DatedFact[]): { rows: Stored[]; state: HouseState } {
+    let { hash, state } = this;
+    const rows = facts.map(({ id, at, person, walk, event }) => {
       const row = sealRow({
-        id: this.settings.newId(),
+        id,
         v: SHAPES,
         person,
         walk,
         tablet: this.tablet,
-        seq: this.state.lastSeq + 1 + i,
+        seq: state.lastSeq + 1,
         prev: hash,
-        at: now,
+        at,
         app: this.settings.appVersion,
         words: this.settings.wordsVersion,
-        card: person === null ? null : (this.state.people[person]?.card?.hash ?? null),
+        card: person === null ? null : (state.people[person]?.card?.hash ?? null),
         event,
       });
       hash = row.hash;
+      state = fold(state, factOf({ ...row, readable: true }));
       return row;
     });
+    return { rows, state };
   }
 
   private async checkpoint(): Promise<void> {

@@ -1,14 +1,14 @@
 // Start-up: look, log, house, voice, page. The real clock, log, ears and voice are plugged together here and nowhere else.
 import { render } from "preact";
 import { v7 as newId } from "uuid";
-import { startClock } from "#devices/clock.ts";
+import { eastOfUtc, startClock } from "#devices/clock.ts";
 import { type Prefs, readPrefs } from "#devices/prefs.ts";
 import { keepScreenOn } from "#devices/screen-on.ts";
 import { openLog } from "#log/dexie-log.ts";
 import { browserTimers } from "#speech/timers.ts";
 import { applyLook } from "#ui/look.ts";
 import { App } from "./app.tsx";
-import { demoSetUp } from "./demo.ts";
+import { fillDemo } from "./demo.ts";
 import { Desk } from "./desk.ts";
 import { Notices } from "./notices.tsx";
 import { soundParts } from "./parts.ts";
@@ -43,7 +43,8 @@ export async function start(root: HTMLElement): Promise<void> {
       sound.apply(p);
     },
   });
-  if (recorder.state.household === null) await desk.house.keep(demoSetUp(clock.now()));
+  if (recorder.state.household === null)
+    await fillDemo(recorder, { now: clock.now(), offsetAt: eastOfUtc, idAt: (msecs, seq) => newId({ msecs, seq }) });
   await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
 
   window.addEventListener("pointerdown", sound.wake, true);

@@ -44,7 +44,8 @@ export function startClock(sources: ClockSources = TABLET): Clock {
   };
 }
 
-function eastOfUtc(wall: number): number {
+/** Minutes east of UTC of the tablet's zone at an instant. */
+export function eastOfUtc(wall: number): number {
   // getTimezoneOffset counts west of UTC, and gives -0 in London.
   return 0 - new Date(wall).getTimezoneOffset();
 }
