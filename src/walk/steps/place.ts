@@ -27,6 +27,8 @@ export function spotQuestion(c: Ctx): SpotQuestion {
 function offer(c: Ctx): Happened {
   const next = nextSpot({ ...spotQuestion(c), declined: c.walk.declined, leftOutRegions: c.me.person.leftOutRegions });
   if (next.none) return { type: "no spot free", why: next.why };
+  // Skin used the same day has not rested at all: the clinic is asked instead.
+  if (!next.fullRest && next.restDays < 1) return { type: "no spot free", why: "every place was used today" };
   return { type: "spot offered", spot: next.spot, restDays: next.restDays, fullRest: next.fullRest };
 }
 
