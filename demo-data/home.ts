@@ -1,7 +1,6 @@
 // The simulated kitchen: the real decide and fold, a tablet with two clocks that agree, and every fact kept with its stamp.
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { decide, type NewFact } from "#walk/decide.ts";
 import { fold } from "#walk/fold.ts";
@@ -91,5 +90,3 @@ export class Home {
     }
   }
 }
-
-export const minutes = (n: number): number => n * MINUTE;

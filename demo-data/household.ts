@@ -7,6 +7,18 @@ import { units } from "#events/quantity.ts";
 
 export const demoHousehold: Household = { kind: "demo", emergencyNumber: "911", country: "US" };
 
+/** Ines looks after both. Her PIN opens the demo's drawer to everybody; its hash is by devices/pin.ts. */
+export const DEMO_PIN = "2580";
+export const demoKeeper = {
+  id: "ines",
+  name: "Ines",
+  pin: {
+    salt: "0b2fd9cb65bd133aa051e2bffc8475b4",
+    hash: "203ad2e0ae2daa17d19b3795ef39a811f50365b4c9ba172be0b982a38caa0f0e",
+    rounds: 600000,
+  },
+};
+
 export const marta: Person = {
   id: "marta",
   name: "Marta",

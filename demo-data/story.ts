@@ -80,6 +80,14 @@ export function awayFrom(person: string, day: number, meal: DailyMeal): boolean 
   return person === "henk" && AWAY_DAYS.some((d) => d === day);
 }
 
+/** Twists that come hours after the meal, in a walk of their own. */
+export const LATER: readonly Twist[] = [
+  "asks for a second dose",
+  "feels low later",
+  "feels low later, two rounds",
+  "snack by telephone",
+  "snack not eaten after all",
+];
 const NEEDS_LUNCH: readonly Twist[] = ["snack by telephone", "snack not eaten after all"];
 
 export type Story = ReadonlyMap<string, Twist>;
