@@ -13,7 +13,11 @@ export const DRAWER = {
   save: "Save",
   saved: "Saved.",
   notStoredHeading: "Nothing was saved",
-  notStored: (detail: string) => ({ got: "Your entries are still here.", wrong: `The tablet could not store them: ${detail}.`, todo: "Press Save again. If it stays, restart the tablet." }),
+  notStored: (detail: string) => ({
+    got: "Your entries are still here.",
+    wrong: `The tablet could not store them: ${detail}.`,
+    todo: "Press Save again. If it stays, restart the tablet.",
+  }),
   looksHeading: (n: number) => (n === 1 ? "1 answer needs another look" : `${n} answers need another look`),
   looks: { got: "Everything you typed is still here.", wrong: "The marked answers cannot be used yet.", todo: "Change them. Then go on." },
 
@@ -24,7 +28,11 @@ export const DRAWER = {
   open: "Open the drawer",
   another: "Another keeper",
   wrongPin: "Wrong PIN",
-  wrongPinParts: (left: string | null) => ({ got: "The PIN was read.", wrong: "It is not the PIN of this keeper.", todo: left ?? "Type it again." }),
+  wrongPinParts: (left: string | null) => ({
+    got: "The PIN was read.",
+    wrong: "It is not the PIN of this keeper.",
+    todo: left ?? "Type it again.",
+  }),
   waitFor: (left: string) => `Wait ${left}. Then type it again.`,
   noCheckHeading: "No PIN can be checked here",
   noCheck: { got: "The PIN was typed.", wrong: "This address is not secure.", todo: "Open Tablebell at its secure address." },
@@ -89,10 +97,10 @@ export const DRAWER = {
 
 /** The steps of signing a card. */
 export const CARD = {
-  inForce: (signed: { keeperName: string; signedOn: string }) => `A card is in force. ${signed.keeperName} signed it on ${dateInWords(signed.signedOn)}.`,
+  inForce: (signed: { keeperName: string; signedOn: string }) =>
+    `A card is in force. ${signed.keeperName} signed it on ${dateInWords(signed.signedOn)}.`,
   none: "No card is in force.",
   typeNew: "Type a new card",
-  goOn: "Go on with the typing",
   readIt: "Read the card in force",
   firstTitle: "First typing",
   firstIntro: "Type every answer from the clinic's paper.",
@@ -114,7 +122,11 @@ export const CARD = {
   paperSaysSo: "The paper says so",
   allConfirmed: "Go on",
   alarmOpenHeading: "Not all confirmed",
-  alarmOpen: { got: "Some lines are not ticked.", wrong: "Each unusual line needs a look at the paper.", todo: "Tick it, or change the card." },
+  alarmOpen: {
+    got: "Some lines are not ticked.",
+    wrong: "Each unusual line needs a look at the paper.",
+    todo: "Tick it, or change the card.",
+  },
   readTitle: "Read it aloud",
   readIntro: "Read each line aloud against the paper.",
   sign: "I read it. It matches. Sign",
@@ -137,21 +149,41 @@ export function saySignRefusal(r: SignRefusal): { heading: string; got: string; 
     case "no keeper":
       return say("No keeper", "The card is ready.", "Nobody is here to sign it.", "Open the drawer with your PIN.");
     case "not a card":
-      return say("Not a whole card", `The ${r.typing} typing was read.`, "It is not a whole card.", `Look at the ${r.typing} typing again.`);
+      return say(
+        "Not a whole card",
+        `The ${r.typing} typing was read.`,
+        "It is not a whole card.",
+        `Look at the ${r.typing} typing again.`,
+      );
     case "another person's card":
       return say("Another person's card", "The card was read.", "It belongs to somebody else.", "Go back and choose the right person.");
     case "typings differ":
       return say(CARD.differTitle, "Both typings were read.", "They are not the same.", "Look at the paper. Change the wrong one.");
     case "another unit than the meter's":
-      return say("Another unit", `The card uses ${r.card}.`, `This person's meter shows ${r.meter}.`, "Ask the clinic, or change the person's settings.");
+      return say(
+        "Another unit",
+        `The card uses ${r.card}.`,
+        `This person's meter shows ${r.meter}.`,
+        "Ask the clinic, or change the person's settings.",
+      );
     case "dates in the wrong order":
-      return say("Dates in the wrong order", `It begins on ${dateInWords(r.from)}.`, `It ends before that, on ${dateInWords(r.until)}.`, "Look at the dates again.");
+      return say(
+        "Dates in the wrong order",
+        `It begins on ${dateInWords(r.from)}.`,
+        `It ends before that, on ${dateInWords(r.until)}.`,
+        "Look at the dates again.",
+      );
     case "already over":
       return say("The card has ended", `It held until ${dateInWords(r.until)}.`, "That day has passed.", "Ask the clinic for a new card.");
     case "alarms not confirmed":
       return say(CARD.alarmOpenHeading, CARD.alarmOpen.got, CARD.alarmOpen.wrong, CARD.alarmOpen.todo);
     case "not read back":
-      return say("Not read back", "Both typings are the same.", "Nobody has read it against the paper.", "Read every line aloud. Then sign.");
+      return say(
+        "Not read back",
+        "Both typings are the same.",
+        "Nobody has read it against the paper.",
+        "Read every line aloud. Then sign.",
+      );
   }
 }
 

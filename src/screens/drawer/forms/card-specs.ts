@@ -4,9 +4,9 @@ import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { MEALS, MOST_ROWS } from "#keeping/card-meals.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
-import { CARD } from "#words/en/drawer.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
 import { careHint } from "#words/en/drawer/options.ts";
+import { CARD } from "#words/en/drawer.ts";
 
 const number = (field: string): Spec => ({ kind: "number", field });
 const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
@@ -17,7 +17,9 @@ const FIRST_ROWS = 4;
 
 /** As many rows as were asked for or typed. */
 export function rowsShown(draft: Draft, meal: MealName): number {
-  const typed = Array.from({ length: MOST_ROWS }, (_, i) => i).filter((i) => ["from", "to", "units"].some((name) => draft[`meals.${meal}.bands.${i}.${name}`]));
+  const typed = Array.from({ length: MOST_ROWS }, (_, i) => i).filter((i) =>
+    ["from", "to", "units"].some((name) => draft[`meals.${meal}.bands.${i}.${name}`]),
+  );
   return Math.max(FIRST_ROWS, Number(draft[`rows.${meal}`] ?? 0), (typed.at(-1) ?? -1) + 1);
 }
 
@@ -25,7 +27,11 @@ function bandSpecs(draft: Draft, meal: MealName): Spec[] {
   const at = `meals.${meal}`;
   const rows = Array.from({ length: rowsShown(draft, meal) }, (_, i): Spec => {
     const row = `${at}.bands.${i}`;
-    return { kind: "row", field: row, specs: [number(`${row}.from`), number(`${row}.to`), number(`${row}.units`), { kind: "tick", field: `${row}.call` }] };
+    return {
+      kind: "row",
+      field: row,
+      specs: [number(`${row}.from`), number(`${row}.to`), number(`${row}.units`), { kind: "tick", field: `${row}.call` }],
+    };
   });
   return [...rows, choice(`${at}.edges`, "as printed", "up to the next"), number(`${at}.foodOnly`)];
 }
@@ -72,7 +78,12 @@ function limits(draft: Draft): Spec[] {
     ...where(draft.onBoard === "two compartments", number("onBoard.minutes")),
     ...where(draft.onBoard === "triangle", number("onBoard.peakMinutes"), number("onBoard.endMinutes")),
     choice("bedtime", "blank", "times"),
-    ...where(draft.bedtime === "times", { kind: "text", field: "bedtime.from" }, { kind: "text", field: "bedtime.until" }, choice("bedtime.correction", "no", "yes")),
+    ...where(
+      draft.bedtime === "times",
+      { kind: "text", field: "bedtime.from" },
+      { kind: "text", field: "bedtime.until" },
+      choice("bedtime.correction", "no", "yes"),
+    ),
     choice("afterExercise", "blank", "as usual", "food part only", "ask"),
     choice("afterLow", "blank", "as usual", "food part only", "inject after eating", "ask"),
     number("low.value"),
@@ -113,6 +124,9 @@ export function cardSections(draft: Draft, onChange: (field: string, value: stri
       ],
     },
     { heading: PARTS.care, specs: CARE_FIELDS.map((field): Spec => ({ kind: "number", field: `care.${field}`, hint: careHint(field) })) },
-    { heading: PARTS.wrong, specs: ADVICE_FIELDS.map((field): Spec => ({ kind: "long", field: `advice.${field}`, hint: "Blank: call the clinic." })) },
+    {
+      heading: PARTS.wrong,
+      specs: ADVICE_FIELDS.map((field): Spec => ({ kind: "long", field: `advice.${field}`, hint: "Blank: call the clinic." })),
+    },
   ];
 }

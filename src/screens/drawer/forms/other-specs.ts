@@ -2,14 +2,17 @@
 import { BODY_FIELDS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
-import { DRAWER } from "#words/en/drawer.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
+import { DRAWER } from "#words/en/drawer.ts";
 
 const number = (field: string): Spec => ({ kind: "number", field });
 const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
 
 export const HOUSEHOLD: readonly Section[] = [
-  { heading: DRAWER.householdTitle, specs: [choice("household.country", "US", "UK"), { kind: "phone", field: "household.emergencyNumber" }] },
+  {
+    heading: DRAWER.householdTitle,
+    specs: [choice("household.country", "US", "UK"), { kind: "phone", field: "household.emergencyNumber" }],
+  },
 ];
 
 export const KEEPER: readonly Section[] = [
@@ -25,7 +28,11 @@ export const KEEPER: readonly Section[] = [
 
 const meal = (i: number): Spec => {
   const at = `person.usualMeals.${i}`;
-  return { kind: "row", field: `${at}.name`, specs: [{ kind: "text", field: `${at}.name` }, choice(`${at}.meal`, "breakfast", "lunch", "dinner", "snack"), number(`${at}.grams`)] };
+  return {
+    kind: "row",
+    field: `${at}.name`,
+    specs: [{ kind: "text", field: `${at}.name` }, choice(`${at}.meal`, "breakfast", "lunch", "dinner", "snack"), number(`${at}.grams`)],
+  };
 };
 
 /** The two first questions are asked of new people only. */
@@ -42,20 +49,36 @@ export function personSections(isNew: boolean): Section[] {
     },
     {
       heading: PARTS.readings,
-      specs: [choice("person.glucoseUnit", "mg/dL", "mmol/L"), choice("person.readsFrom", "finger", "sensor"), number("person.usualBand.low"), number("person.usualBand.high")],
+      specs: [
+        choice("person.glucoseUnit", "mg/dL", "mmol/L"),
+        choice("person.readsFrom", "finger", "sensor"),
+        number("person.usualBand.low"),
+        number("person.usualBand.high"),
+      ],
     },
-    { heading: PARTS.dialing, specs: [choice("person.dialBy", "reads", "counts twice", "helper"), choice("person.helperOnly", "no", "yes"), choice("person.sayFirst", "no", "yes")] },
+    {
+      heading: PARTS.dialing,
+      specs: [
+        choice("person.dialBy", "reads", "counts twice", "helper"),
+        choice("person.helperOnly", "no", "yes"),
+        choice("person.sayFirst", "no", "yes"),
+      ],
+    },
     { heading: PARTS.meals, specs: Array.from({ length: USUAL_MEALS }, (_, i) => meal(i)) },
     {
       heading: PARTS.body,
-      specs: [...BODY_FIELDS.map((name) => number(`person.body.${name}`)), ...REGION_NAMES.map((region): Spec => ({ kind: "tick", field: `person.leftOut.${region}` }))],
+      specs: [
+        ...BODY_FIELDS.map((name) => number(`person.body.${name}`)),
+        ...REGION_NAMES.map((region): Spec => ({ kind: "tick", field: `person.leftOut.${region}` })),
+      ],
     },
   ];
 }
 
 /** hasCard: the pen may hold the insulin of the card in force. */
 export function penSections(draft: Draft, hasCard: boolean): Section[] {
-  const other: Spec[] = !hasCard || draft["pen.insulin"] === "other" ? [{ kind: "text", field: "pen.insulinName" }, number("pen.unitsPerMl")] : [];
+  const other: Spec[] =
+    !hasCard || draft["pen.insulin"] === "other" ? [{ kind: "text", field: "pen.insulinName" }, number("pen.unitsPerMl")] : [];
   return [
     {
       heading: PARTS.pen,
@@ -70,6 +93,9 @@ export function penSections(draft: Draft, hasCard: boolean): Section[] {
         number("pen.unitsWhenOpened"),
       ],
     },
-    { heading: PARTS.dates, specs: [{ kind: "text", field: "pen.openedOn" }, number("pen.inUseDays"), { kind: "text", field: "pen.expiresOn" }] },
+    {
+      heading: PARTS.dates,
+      specs: [{ kind: "text", field: "pen.openedOn" }, number("pen.inUseDays"), { kind: "text", field: "pen.expiresOn" }],
+    },
   ];
 }

@@ -12,7 +12,11 @@ export interface ChoiceFieldProps {
 export function ChoiceField({ label, options, value, onChoose, problem }: ChoiceFieldProps) {
   const id = useId();
   return (
-    <fieldset class="field choice-field" data-problem={problem ? "yes" : undefined} aria-describedby={problem ? `${id}-problem` : undefined}>
+    <fieldset
+      class="field choice-field"
+      data-problem={problem ? "yes" : undefined}
+      aria-describedby={problem ? `${id}-problem` : undefined}
+    >
       <legend class="field-label">{label}</legend>
       {problem ? (
         <p class="field-problem" id={`${id}-problem`}>

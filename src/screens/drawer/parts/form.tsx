@@ -45,7 +45,7 @@ function Field({ spec, ...form }: { spec: Spec } & Omit<FormProps, "sections">) 
   const { field } = spec;
   if (spec.kind === "row") {
     return (
-      <div class="field-row" role="group" aria-label={fieldName(field)}>
+      <div class="field-row">
         {spec.specs.map((inner) => (
           <Field key={inner.field} spec={inner} {...form} />
         ))}
@@ -56,7 +56,8 @@ function Field({ spec, ...form }: { spec: Spec } & Omit<FormProps, "sections">) 
   const label = fieldName(field);
   const found = problems.find((problem) => problem.field === field);
   const problem = found ? { problem: sayProblem(found) } : {};
-  if (spec.kind === "tick") return <TickField label={label} checked={value === "yes"} onTick={(on) => onChange(field, on ? "yes" : "no")} />;
+  if (spec.kind === "tick")
+    return <TickField label={label} checked={value === "yes"} onTick={(on) => onChange(field, on ? "yes" : "no")} />;
   if (spec.kind === "choice") {
     const options = spec.options.map((option) => ({ value: option, label: optionName(field, option) }));
     return <ChoiceField label={label} options={options} value={value} onChoose={(option) => onChange(field, option)} {...problem} />;

@@ -150,7 +150,8 @@ export function fieldName(field: string): string {
   const meal = MEALS[which];
   if (room === "meals" && meal !== undefined) {
     const [bands, row, column] = rest;
-    if (bands === "bands" && row !== undefined) return column === undefined ? `${meal}, row ${Number(row) + 1}` : `${meal}, row ${Number(row) + 1}: ${OF_ROW[column] ?? column}`;
+    if (bands === "bands" && row !== undefined)
+      return column === undefined ? `${meal}, row ${Number(row) + 1}` : `${meal}, row ${Number(row) + 1}: ${OF_ROW[column] ?? column}`;
     const name = OF_MEAL[rest.join(".")];
     if (name !== undefined) return `${meal}: ${name}`;
   }

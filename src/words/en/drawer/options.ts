@@ -1,5 +1,5 @@
 // The answers a keeper may choose, and the units beside the boxes.
-import { care, type CareField, DEFAULTS } from "#rules/card/care.ts";
+import { type CareField, care, DEFAULTS } from "#rules/card/care.ts";
 
 const OPTIONS: Readonly<Record<string, string>> = {
   blank: "Left blank on the card",

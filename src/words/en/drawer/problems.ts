@@ -1,6 +1,7 @@
 // What is the matter with a typed answer: what we got, what is wrong, what to do. Three short sentences.
-import type { Problem } from "#keeping/problem.ts";
+
 import type { Difference, Leaf } from "#keeping/differences.ts";
+import type { Problem } from "#keeping/problem.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { optionName, unitWords } from "./options.ts";
 
@@ -23,7 +24,9 @@ export function sayProblem(p: Problem): string {
     case "not a number":
       return `${got} That is not a number. Type digits only.`;
     case "too many decimals":
-      return p.most === 0 ? `${got} Only whole numbers fit here. Type it without a point.` : `${got} That has too many digits after the point. Type at most ${p.most}.`;
+      return p.most === 0
+        ? `${got} Only whole numbers fit here. Type it without a point.`
+        : `${got} That has too many digits after the point. Type at most ${p.most}.`;
     case "too small":
       return `${got} Here numbers begin at ${p.least}. Look at the paper again.`;
     case "too large":
@@ -68,4 +71,5 @@ export function sayLeaf(field: string, value: Leaf): string {
 }
 
 /** Fields nobody typed: worked out from another field that differs too. */
-export const shownDifferences = (all: readonly Difference[]): Difference[] => all.filter((d) => d.field !== "insulin.id" || !all.some((o) => o.field === "insulin.name" || o.field === "insulin.unitsPerMl"));
+export const shownDifferences = (all: readonly Difference[]): Difference[] =>
+  all.filter((d) => d.field !== "insulin.id" || !all.some((o) => o.field === "insulin.name" || o.field === "insulin.unitsPerMl"));

@@ -1,6 +1,6 @@
 // The whole card as lines to read aloud against the paper. A blank is said as a blank, and what follows from it; a default is said as a default.
 import type { DoseCard, MealName, MealRule } from "#events/card.ts";
-import { CARE_FIELDS, ADVICE_FIELDS } from "#keeping/card-care.ts";
+import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { gramsOf, number, unitsOf } from "#words/en/amounts.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { fieldName, PARTS } from "./fields.ts";
@@ -32,7 +32,9 @@ function ruleLines(at: string, rule: MealRule, unit: string): SheetLine[] {
       return [line(`${at}.units`, unitsOf(rule.units))];
     case "bands":
       return [
-        ...rule.bands.map((row, i) => line(`${at}.bands.${i}`, `${span(row.from, row.to, unit)}: ${unitsOf(row.units)}${row.call ? ", and call the clinic" : ""}`)),
+        ...rule.bands.map((row, i) =>
+          line(`${at}.bands.${i}`, `${span(row.from, row.to, unit)}: ${unitsOf(row.units)}${row.call ? ", and call the clinic" : ""}`),
+        ),
         line(`${at}.edges`, optionName(`${at}.edges`, rule.edges)),
         line(`${at}.foodOnly`, rule.foodOnly === null ? STOP : unitsOf(rule.foodOnly)),
       ];
@@ -43,7 +45,10 @@ function ruleLines(at: string, rule: MealRule, unit: string): SheetLine[] {
         ...(c === null
           ? [line(`${at}.correction`, "No")]
           : [
-              line(`${at}.correction.target`, c.target.low === c.target.high ? `${c.target.low} ${unit}` : span(c.target.low, c.target.high, unit)),
+              line(
+                `${at}.correction.target`,
+                c.target.low === c.target.high ? `${c.target.low} ${unit}` : span(c.target.low, c.target.high, unit),
+              ),
               line(`${at}.correction.perUnit`, `${c.perUnit} ${unit}`),
               line(`${at}.correction.mode`, optionName(`${at}.correction.mode`, c.mode)),
               line(`${at}.correction.mayReduce`, c.mayReduce ? "Yes" : "No"),
@@ -57,7 +62,10 @@ function ruleLines(at: string, rule: MealRule, unit: string): SheetLine[] {
 function mealPart(card: DoseCard, meal: MealName): SheetPart {
   const rule = card.meals[meal];
   const at = `meals.${meal}`;
-  return { heading: PARTS[meal], lines: rule ? ruleLines(at, rule, card.glucoseUnit) : [line(`${at}.kind`, optionName(`${at}.kind`, "none"))] };
+  return {
+    heading: PARTS[meal],
+    lines: rule ? ruleLines(at, rule, card.glucoseUnit) : [line(`${at}.kind`, optionName(`${at}.kind`, "none"))],
+  };
 }
 
 function onBoard(card: DoseCard): string {
@@ -85,7 +93,12 @@ function limits(card: DoseCard): SheetLine[] {
     line("spacingMinutes", hours(card.spacingMinutes)),
     line("windowMinutes", hours(card.windowMinutes)),
     line("onBoard", onBoard(card)),
-    line("bedtime", bed === null ? "Blank. No correction from 21:00 to 05:00." : `${bed.from} to ${bed.until}. ${optionName("bedtime.correction", bed.correction ? "yes" : "no")}.`),
+    line(
+      "bedtime",
+      bed === null
+        ? "Blank. No correction from 21:00 to 05:00."
+        : `${bed.from} to ${bed.until}. ${optionName("bedtime.correction", bed.correction ? "yes" : "no")}.`,
+    ),
     line("afterExercise", chosen("afterExercise", card.afterExercise)),
     line("afterLow", chosen("afterLow", card.afterLow)),
     line("low.value", `${card.low.value} ${card.glucoseUnit}. ${optionName("low.counts", card.low.counts)}.`),

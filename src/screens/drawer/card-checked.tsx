@@ -1,0 +1,153 @@
+// Both typings are there: where they differ, what looks unusual, the reading aloud, and the signature.
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import { readCard } from "#keeping/card-draft.ts";
+import type { Difference } from "#keeping/differences.ts";
+import { alarmKey } from "#keeping/sign.ts";
+import type { Alarm } from "#rules/card/alarm.ts";
+import { BigButton } from "#ui/button.tsx";
+import { Notice, type NoticeProps } from "#ui/notice.tsx";
+import type { PersonState } from "#walk/state.ts";
+import { sayAlarm } from "#words/en/drawer/alarms.ts";
+import { fieldName } from "#words/en/drawer/fields.ts";
+import { sayLeaf, shownDifferences } from "#words/en/drawer/problems.ts";
+import { CARD, saySignRefusal } from "#words/en/drawer.ts";
+import { type CardWork, judge } from "./card-work.ts";
+import { TickField } from "./parts/choice-field.tsx";
+import { Page } from "./parts/page.tsx";
+import { Sheet } from "./parts/sheet.tsx";
+import type { DrawerProps, KeeperHere } from "./ports.ts";
+import type { Keep } from "./setup-pages.tsx";
+
+export interface CardPagesProps {
+  drawer: DrawerProps;
+  me: PersonState;
+  keeper: KeeperHere;
+  work: CardWork;
+  change(update: (work: CardWork) => CardWork): void;
+  keep: Keep;
+  onBack(): void;
+}
+
+interface CheckedProps extends CardPagesProps {
+  to(next: Partial<CardWork>): void;
+}
+
+export function CheckedPage(props: CheckedProps) {
+  const { work, drawer, me, keeper, to } = props;
+  const judged = judge(work, { person: me.person, keeper, today: drawer.today, hash: drawer.hashCard }, false);
+  const again = (
+    <>
+      <BigButton role="choice" safe label={CARD.changeFirst} onPress={() => to({ stage: "first" })} />
+      <BigButton role="choice" label={CARD.changeSecond} onPress={() => to({ stage: "second" })} />
+    </>
+  );
+  if (judged.ok) throw new Error("a card that nobody read back was signed");
+  switch (judged.refused) {
+    case "typings differ":
+      return <DifferPage differing={judged.differences} again={again} />;
+    case "alarms not confirmed":
+      return <AlarmPage alarms={judged.alarms} again={again} onConfirmed={(keys) => to({ agreed: [...work.agreed, ...keys] })} />;
+    case "not read back":
+      return <ReadPage {...props} />;
+    default: {
+      const { heading, ...parts } = saySignRefusal(judged);
+      return (
+        <Page title={heading} actions={again}>
+          <Notice {...parts} />
+        </Page>
+      );
+    }
+  }
+}
+
+function DifferPage({ differing, again }: { differing: readonly Difference[]; again: ComponentChildren }) {
+  return (
+    <Page title={CARD.differTitle} lines={[CARD.differIntro]} actions={again}>
+      <table class="drawer-table">
+        <thead>
+          <tr>
+            <th scope="col">{CARD.field}</th>
+            <th scope="col">{CARD.first}</th>
+            <th scope="col">{CARD.second}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shownDifferences(differing).map((d) => (
+            <tr key={d.field}>
+              <th scope="row">{fieldName(d.field)}</th>
+              <td>{sayLeaf(d.field, d.first)}</td>
+              <td>{sayLeaf(d.field, d.second)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Page>
+  );
+}
+
+interface AlarmPageProps {
+  alarms: readonly Alarm[];
+  again: ComponentChildren;
+  onConfirmed(keys: readonly string[]): void;
+}
+
+function AlarmPage({ alarms, again, onConfirmed }: AlarmPageProps) {
+  const [ticked, setTicked] = useState<readonly string[]>([]);
+  const [notice, setNotice] = useState<NoticeProps | null>(null);
+  const goOn = () => {
+    if (alarms.every((alarm) => ticked.includes(alarmKey(alarm)))) onConfirmed(ticked);
+    else setNotice({ heading: CARD.alarmOpenHeading, ...CARD.alarmOpen });
+  };
+  return (
+    <Page
+      title={CARD.alarmTitle}
+      lines={[CARD.alarmIntro]}
+      notice={notice}
+      actions={
+        <>
+          {again}
+          <BigButton role="main" label={CARD.allConfirmed} onPress={goOn} />
+        </>
+      }
+    >
+      <ul class="drawer-list">
+        {alarms.map((alarm) => {
+          const key = alarmKey(alarm);
+          const tick = (on: boolean) => setTicked(on ? [...ticked, key] : ticked.filter((other) => other !== key));
+          return (
+            <li key={key}>
+              <TickField label={`${sayAlarm(alarm)} ${CARD.paperSaysSo}`} checked={ticked.includes(key)} onTick={tick} />
+            </li>
+          );
+        })}
+      </ul>
+    </Page>
+  );
+}
+
+function ReadPage({ work, drawer, me, keeper, to, keep }: CheckedProps) {
+  const [notice, setNotice] = useState<NoticeProps | null>(null);
+  const read = readCard(work.first, me.person.id);
+  const sign = async () => {
+    const signed = judge(work, { person: me.person, keeper, today: drawer.today, hash: drawer.hashCard }, true);
+    const refused = signed.ok ? await keep(me.person.id, signed.events) : saySignRefusal(signed);
+    if (refused === null) to({ stage: "signed" });
+    else setNotice(refused);
+  };
+  return (
+    <Page
+      title={CARD.readTitle}
+      lines={[CARD.readIntro]}
+      notice={notice}
+      actions={
+        <>
+          <BigButton role="choice" safe label={CARD.change} onPress={() => to({ stage: "first", agreed: [] })} />
+          <BigButton role="main" label={CARD.sign} onPress={() => void sign()} />
+        </>
+      }
+    >
+      {read.ok ? <Sheet card={read.card} /> : null}
+    </Page>
+  );
+}

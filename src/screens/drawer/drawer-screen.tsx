@@ -1,0 +1,157 @@
+// The drawer: set-up behind a keeper's PIN. A new household makes its first keeper here; what was typed stays until it is closed.
+import { useEffect, useState } from "preact/hooks";
+import type { Draft } from "#keeping/problem.ts";
+import { OwnQuestion } from "#screens/first/own-question.tsx";
+import { BigButton } from "#ui/button.tsx";
+import type { NoticeProps } from "#ui/notice.tsx";
+import { DRAWER } from "#words/en/drawer.ts";
+import { CardPages } from "./card-pages.tsx";
+import { type CardWork, NEW_WORK } from "./card-work.ts";
+import { Gate } from "./gate.tsx";
+import { MeasurePage, MenuPage, PensPage, PutAsidePage, SizesPage, type View } from "./list-pages.tsx";
+import type { DrawerProps, KeeperHere } from "./ports.ts";
+import { type DraftKept, HouseholdPage, type Keep, KeeperPage, PenPage, PersonPage, startOfPerson } from "./setup-pages.tsx";
+import "./drawer-forms.css";
+
+export type { DrawerProps } from "./ports.ts";
+
+const MENU: View = { at: "menu" };
+
+export function DrawerScreen(props: DrawerProps) {
+  const { house } = props;
+  const [keeper, setKeeper] = useState<KeeperHere | null>(null);
+  const [view, setView] = useState<View>(MENU);
+  const [said, setSaid] = useState<string | null>(null);
+  const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
+  const [works, setWorks] = useState<Readonly<Record<string, CardWork>>>({});
+
+  const go = (next: View) => {
+    setSaid(null);
+    setView(next);
+  };
+  const keep: Keep = async (person, events) => {
+    const { notStored } = await props.keep(events.map((event) => ({ person, walk: null, event })));
+    return notStored === null ? null : { heading: DRAWER.notStoredHeading, ...DRAWER.notStored(notStored) };
+  };
+  const draftOf = (name: string, start: Draft): DraftKept => ({
+    draft: drafts[name] ?? start,
+    change: (update) => setDrafts((all) => ({ ...all, [name]: update(all[name] ?? start) })),
+  });
+  /** The draft of a page that was saved is not wanted any more. */
+  const savedTo = (name: string, next: View) => {
+    setDrafts((all) => Object.fromEntries(Object.entries(all).filter(([other]) => other !== name)));
+    setView(next);
+    setSaid(DRAWER.saved);
+  };
+  useEscape(() => (keeper === null || view.at === "menu" ? props.onClose() : go(MENU)));
+
+  const close = { label: DRAWER.close, onPress: props.onClose };
+  const back = { label: DRAWER.back, onPress: () => go(MENU) };
+  const ask = (which: "start own" | "empty demo") => go({ at: which });
+
+  if (view.at === "start own" && props.onStartOwn) return <OwnQuestion about="own" onYes={props.onStartOwn} onNo={() => go(MENU)} />;
+  if (view.at === "empty demo" && props.onEmptyDemo) return <OwnQuestion about="demo" onYes={props.onEmptyDemo} onNo={() => go(MENU)} />;
+  if (house.household === null) {
+    return (
+      <HouseholdPage
+        key="new household"
+        drawer={props}
+        keep={keep}
+        {...draftOf("household", {})}
+        back={close}
+        onDone={() => savedTo("household", MENU)}
+      />
+    );
+  }
+  if (keeper === null && house.keepers.length === 0) {
+    const own = props.onStartOwn ? <BigButton role="choice" label={DRAWER.startOwn} onPress={() => ask("start own")} /> : null;
+    const done = (first: KeeperHere) => {
+      setKeeper(first);
+      savedTo("keeper", MENU);
+    };
+    return (
+      <KeeperPage key="first keeper" drawer={props} keep={keep} first {...draftOf("keeper", {})} back={close} extra={own} onDone={done} />
+    );
+  }
+  if (keeper === null) return <Gate {...props} onOpen={setKeeper} />;
+
+  const me = "person" in view && view.person !== null ? (house.people[view.person] ?? null) : null;
+  const page = { drawer: props, keep, back };
+  switch (view.at) {
+    case "menu":
+    case "start own":
+    case "empty demo":
+      return <MenuPage drawer={props} keeper={keeper} said={said} go={go} />;
+    case "household": {
+      const start = { "household.country": house.household.country, "household.emergencyNumber": house.household.emergencyNumber };
+      return <HouseholdPage key="household" {...page} {...draftOf("household", start)} onDone={() => savedTo("household", MENU)} />;
+    }
+    case "keeper":
+      return <KeeperPage key="keeper" {...page} first={false} {...draftOf("keeper", {})} onDone={() => savedTo("keeper", MENU)} />;
+    case "person": {
+      const name = `person ${view.person ?? "new"}`;
+      return (
+        <PersonPage key={name} {...page} me={me} keeper={keeper} {...draftOf(name, startOfPerson(me))} onDone={() => savedTo(name, MENU)} />
+      );
+    }
+    case "sizes":
+      return <SizesPage drawer={props} go={go} />;
+    case "measure":
+      return <MeasurePage drawer={props} go={go} />;
+    default:
+      break;
+  }
+  if (!me) return <MenuPage drawer={props} keeper={keeper} said={said} go={go} />;
+  const person = me.person.id;
+  const pens: View = { at: "pens", person };
+  switch (view.at) {
+    case "pens":
+      return <PensPage me={me} said={said} go={go} />;
+    case "pen":
+      return (
+        <PenPage
+          key={`pen of ${person}`}
+          {...page}
+          back={{ label: DRAWER.back, onPress: () => go(pens) }}
+          me={me}
+          {...draftOf(`pen of ${person}`, {})}
+          onDone={() => savedTo(`pen of ${person}`, pens)}
+        />
+      );
+    case "put aside": {
+      const aside = (refused: NoticeProps | null) => {
+        setView(pens);
+        setSaid(refused === null ? DRAWER.saved : `${refused.heading ?? ""}. ${refused.wrong}`);
+      };
+      return <PutAsidePage me={me} pen={view.pen} keep={keep} onDone={aside} onBack={() => go(pens)} />;
+    }
+    case "card": {
+      const change = (update: (work: CardWork) => CardWork) => setWorks((all) => ({ ...all, [person]: update(all[person] ?? NEW_WORK) }));
+      return (
+        <CardPages
+          drawer={props}
+          me={me}
+          keeper={keeper}
+          work={works[person] ?? NEW_WORK}
+          change={change}
+          keep={keep}
+          onBack={() => go(MENU)}
+        />
+      );
+    }
+  }
+}
+
+/** Escape goes one page back in here. The page around would close the drawer, and with it lose what was typed. */
+function useEscape(onEscape: () => void): void {
+  useEffect(() => {
+    const pressed = (event: KeyboardEvent) => {
+      if (event.key !== "Escape") return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (!event.repeat) onEscape();
+    };
+    window.addEventListener("keydown", pressed, true);
+    return () => window.removeEventListener("keydown", pressed, true);
+  });
+}

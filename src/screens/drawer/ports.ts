@@ -1,0 +1,49 @@
+// What the drawer is given from outside, as plain values and functions.
+import type { DoseCard } from "#events/card.ts";
+import type { Of } from "#events/happened.ts";
+import type { LocalDate } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { PinTries } from "#keeping/pin.ts";
+import type { NewFact } from "#walk/decide.ts";
+import type { HouseState } from "#walk/state.ts";
+
+export type PinHash = Of<"keeper added">["keeper"]["pin"];
+
+/** How the screen looks; the other preferences are no business of the drawer. */
+export interface LookPrefs {
+  mm: number | null;
+  k: 1 | 1.4 | 2;
+  theme: "light" | "dark" | null;
+}
+
+/** What came of keeping facts: notStored says why nothing was stored. */
+export interface Kept {
+  notStored: string | null;
+}
+
+export interface DrawerProps {
+  house: HouseState;
+  now: Stamp;
+  today: LocalDate;
+  prefs: LookPrefs;
+  onPrefs(change: Partial<LookPrefs>): void;
+  /** Stores all facts or none. Nothing is announced before it has answered. */
+  keep(facts: NewFact[]): Promise<Kept>;
+  hashCard(card: DoseCard): string;
+  hashPin(pin: string): Promise<PinHash | "not supported">;
+  checkPin(pin: string, kept: PinHash): Promise<"right" | "wrong" | "not supported">;
+  /** Wrong tries at the PIN, kept on the tablet so that a reload does not forget them. */
+  tries: PinTries;
+  onTries(tries: PinTries): void;
+  newId(): string;
+  onClose(): void;
+  /** Given in the demo: the way to an own household. */
+  onStartOwn?: () => void;
+  /** Given in the demo: empties it and begins anew. Asks first by itself. */
+  onEmptyDemo?: () => void;
+}
+
+export interface KeeperHere {
+  id: string;
+  name: string;
+}

@@ -1,0 +1,324 @@
+// @vitest-environment jsdom
+import { cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { units } from "#events/quantity.ts";
+import type { NewFact } from "#walk/decide.ts";
+import { fieldName } from "#words/en/drawer/fields.ts";
+import { bandsCard, fixedCard, odile, odilePen } from "../../kit/people.ts";
+import { typed } from "../../unit/keeping/typing.ts";
+import { buttons } from "../calm-press.ts";
+import { begun, choose, enter, fill, hashOf, ines, Kitchen, NOW, openWithPin, space, type, withFacts } from "./kitchen-drawer.tsx";
+
+afterEach(() => cleanup());
+
+const heading = () => screen.getByRole("heading", { level: 1 }).textContent;
+const trouble = () => screen.queryByRole("alert")?.textContent ?? "";
+const added: NewFact = { person: "odile", walk: null, event: { type: "person added", person: odile } };
+const home = withFacts([begun, ines, added]);
+
+/** Only fields that the keeper must or may type; blanks are left alone. */
+const withoutDefaults = (draft: ReturnType<typeof typed>) =>
+  Object.fromEntries(Object.entries(draft).filter(([field, value]) => value !== "" && !(field.endsWith(".call") && value === "no")));
+
+async function toFirstTyping() {
+  await openWithPin();
+  await enter("Dose card of Odile");
+  await enter("Type a new card");
+}
+
+describe("a new household", () => {
+  it("asks for its numbers, then for the first keeper, and opens", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen stored={stored} />);
+    expect(heading()).toBe("Your household");
+    choose("household.country", "UK");
+    expect(screen.getByLabelText<HTMLInputElement>("Emergency number").value).toBe("999");
+    await enter("Save");
+    expect(heading()).toBe("The first keeper");
+    fill({ "keeper.name": "Ines", "keeper.pin": "2580", "keeper.again": "2580" });
+    await enter("Make this keeper");
+    expect(heading()).toBe("Drawer");
+    expect(stored.map((fact) => fact.event)).toEqual([
+      { type: "household begun", household: { kind: "home", country: "UK", emergencyNumber: "999" } },
+      { type: "keeper added", keeper: { id: "id-1", name: "Ines", pin: { salt: "", hash: "0852", rounds: 1 } } },
+    ]);
+    expect(screen.getByText("Nobody is set up yet. Add a person first.")).toBeTruthy();
+  });
+
+  it("does not take two PINs that differ, and keeps the name", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={withFacts([begun])} stored={stored} />);
+    fill({ "keeper.name": "Ines", "keeper.pin": "2580", "keeper.again": "2508" });
+    await enter("Make this keeper");
+    expect(heading()).toBe("The first keeper");
+    expect(trouble()).toContain("1 answer needs another look");
+    expect(screen.getByText("Two PINs were read. They are not the same. Type the PIN again.")).toBeTruthy();
+    expect(screen.getByLabelText<HTMLInputElement>("Your name").value).toBe("Ines");
+    expect(stored).toEqual([]);
+  });
+
+  it("says so where no PIN can be hashed, and makes no keeper", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={withFacts([begun])} stored={stored} hashPin={async () => "not supported"} />);
+    fill({ "keeper.name": "Ines", "keeper.pin": "2580", "keeper.again": "2580" });
+    await enter("Make this keeper");
+    expect(trouble()).toContain("This address is not secure.");
+    expect(stored).toEqual([]);
+  });
+});
+
+describe("the way in", () => {
+  it("opens to the right PIN only", async () => {
+    render(<Kitchen start={home} />);
+    expect(heading()).toBe("Ines, your PIN");
+    await openWithPin("2581");
+    expect(heading()).toBe("Ines, your PIN");
+    expect(trouble()).toContain("It is not the PIN of this keeper.");
+    await openWithPin("2580");
+    expect(heading()).toBe("Drawer");
+  });
+
+  it("lets nobody type on and on: after three wrong tries even the right PIN waits", async () => {
+    render(<Kitchen start={home} />);
+    for (const pin of ["2581", "2582", "2583"]) await openWithPin(pin);
+    expect(trouble()).toContain("Wait 30 seconds. Then type it again.");
+    await openWithPin("2580");
+    expect(heading()).toBe("Ines, your PIN");
+  });
+
+  it("shows nothing of the house before the PIN", () => {
+    render(<Kitchen start={home} />);
+    expect(buttons()).toEqual(["Close the drawer", "Open the drawer"]);
+    expect(document.body.textContent).not.toContain("Odile");
+  });
+});
+
+describe("signing a card of bands, by keyboard only", () => {
+  it("goes from the first typing to the signature", async () => {
+    const stored: NewFact[] = [];
+    const house = withFacts([begun, ines, added]);
+    render(<Kitchen start={house} stored={stored} />);
+    await toFirstTyping();
+    expect(heading()).toBe("First typing");
+    const draft = withoutDefaults(typed(bandsCard));
+    fill(draft);
+    await enter("First typing is done");
+    expect(heading()).toBe("Second typing");
+    fill(draft);
+    await enter("Compare both typings");
+    if (heading() === "Is that what the paper says?") {
+      for (const box of screen.getAllByRole("checkbox")) space(box);
+      await enter("Go on");
+    }
+    expect(heading()).toBe("Read it aloud");
+    expect(screen.getByText("71 to 140 mg/dL: 4 units")).toBeTruthy();
+    expect(document.querySelector("section[aria-label='Care'] dd")?.textContent).toBe("20 seconds (blank on the card: the usual)");
+    await enter("I read it. It matches. Sign");
+    expect(heading()).toBe("Signed");
+    expect(stored).toEqual([
+      {
+        person: "odile",
+        walk: null,
+        event: {
+          type: "card signed",
+          card: bandsCard,
+          cardHash: hashOf(bandsCard),
+          signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-06-03", typedTwice: true, readBack: true },
+        },
+      },
+    ]);
+  });
+
+  it("shows the one field in which the second typing differs, and signs nothing", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await toFirstTyping();
+    const draft = withoutDefaults(typed(fixedCard));
+    fill(draft);
+    await enter("First typing is done");
+    fill({ ...draft, "meals.dinner.units": "80" });
+    await enter("Compare both typings");
+    expect(heading()).toBe("The two typings differ");
+    const rows = within(screen.getByRole("table")).getAllByRole("row").slice(1);
+    expect(rows.map((row) => [...row.children].map((cell) => cell.textContent))).toEqual([["Dinner: units", "8 units", "80 units"]]);
+    expect(buttons()).not.toContain("I read it. It matches. Sign");
+    expect(stored).toEqual([]);
+
+    await enter("Change the second typing");
+    expect(screen.getByLabelText<HTMLInputElement>("Dinner: units").value).toBe("80");
+    type("Dinner: units", "8");
+    await enter("Compare both typings");
+    expect(heading()).toBe("Read it aloud");
+  });
+
+  it("asks about an odd number before the reading aloud, each line by itself", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await toFirstTyping();
+    const odd = { ...fixedCard, meals: { ...fixedCard.meals, dinner: { kind: "fixed units" as const, units: units(80) } } };
+    for (const done of ["First typing is done", "Compare both typings"]) {
+      fill(withoutDefaults(typed(odd)));
+      await enter(done);
+    }
+    expect(heading()).toBe("Is that what the paper says?");
+    await enter("Go on");
+    expect(trouble()).toContain("Some lines are not ticked.");
+    for (const box of screen.getAllByRole("checkbox")) space(box);
+    await enter("Go on");
+    expect(heading()).toBe("Read it aloud");
+    await enter("I read it. It matches. Sign");
+    expect(stored).toHaveLength(1);
+  });
+
+  it("keeps every entry when some are missing, and says at each what to do", async () => {
+    render(<Kitchen start={home} />);
+    await toFirstTyping();
+    fill({ "insulin.name": "insulin lispro", validFrom: "3/6/2026", "clinic.phone": "ask Ann" });
+    await enter("First typing is done");
+    expect(heading()).toBe("First typing");
+    expect(document.activeElement?.getAttribute("role")).toBe("alert");
+    expect(screen.getByLabelText<HTMLInputElement>("Name of the mealtime insulin").value).toBe("insulin lispro");
+    expect(screen.getByLabelText<HTMLInputElement>(fieldName("validFrom")).value).toBe("3/6/2026");
+    expect(screen.getByText("You typed 3/6/2026. That could be two days. Write the month as a word.")).toBeTruthy();
+    expect(screen.getByText("You typed ask Ann. That cannot be dialed. Type digits and spaces.")).toBeTruthy();
+    expect(screen.getAllByText("Nothing is chosen here yet. This answer is needed. Choose one.").length).toBeGreaterThan(5);
+  });
+
+  it("keeps the typing while the keeper looks at another page", async () => {
+    render(<Kitchen start={home} />);
+    await toFirstTyping();
+    fill({ "insulin.name": "insulin lispro" });
+    fireEvent.keyDown(window, { key: "Escape" });
+    expect(heading()).toBe("Drawer");
+    await enter("Dose card of Odile");
+    expect(screen.getByLabelText<HTMLInputElement>("Name of the mealtime insulin").value).toBe("insulin lispro");
+  });
+
+  it("announces nothing that the disk refused", async () => {
+    render(<Kitchen start={home} refuses="the disk is full" />);
+    await toFirstTyping();
+    for (const done of ["First typing is done", "Compare both typings"]) {
+      fill(withoutDefaults(typed(fixedCard)));
+      await enter(done);
+    }
+    await enter("I read it. It matches. Sign");
+    expect(heading()).toBe("Read it aloud");
+    expect(trouble()).toContain("the disk is full");
+  });
+});
+
+describe("people and pens", () => {
+  const person = {
+    "person.age": "adult",
+    "person.gives": "pen",
+    "person.name": "Bram",
+    "person.shape": "square",
+    "person.language": "en-GB",
+    "person.glucoseUnit": "mmol/L",
+    "person.readsFrom": "sensor",
+    "person.usualBand.low": "4.5",
+    "person.usualBand.high": "14",
+    "person.dialBy": "counts twice",
+    "person.helperOnly": "no",
+    "person.sayFirst": "no",
+  };
+
+  it("adds a person", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await openWithPin();
+    await enter("Add a person");
+    fill(person);
+    await enter("Save");
+    expect(heading()).toBe("Drawer");
+    expect(stored[0]).toMatchObject({
+      person: "id-1",
+      event: { type: "person added", person: { id: "id-1", name: "Bram", dialBy: "counts twice", readsFrom: "sensor" } },
+    });
+    expect(buttons()).toContain("Dose card of Bram");
+  });
+
+  it("refuses in one sentence what the tool is not for, and keeps what was typed", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await openWithPin();
+    await enter("Add a person");
+    fill({ ...person, "person.age": "child" });
+    await enter("Save");
+    expect(trouble()).toContain("It is not for children.");
+    choose("person.age", "adult");
+    choose("person.gives", "syringe");
+    await enter("Save");
+    expect(trouble()).toContain("It is not for insulin drawn by syringe from vials.");
+    expect(screen.getByLabelText<HTMLInputElement>("Name").value).toBe("Bram");
+    expect(stored).toEqual([]);
+  });
+
+  it("adds a pen with the card's own insulin, and puts it aside", async () => {
+    const stored: NewFact[] = [];
+    const signed: NewFact = {
+      person: "odile",
+      walk: null,
+      event: {
+        type: "card signed",
+        card: fixedCard,
+        cardHash: "h",
+        signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-06-01", typedTwice: true, readBack: true },
+      },
+    };
+    render(<Kitchen start={withFacts([signed], home)} stored={stored} />);
+    await openWithPin();
+    await enter("Pens of Odile");
+    await enter("Add a pen");
+    fill({
+      "pen.device": "pen",
+      "pen.kind": "mealtime",
+      "pen.insulin": "card",
+      "pen.cloudy": "no",
+      "pen.mark": "one rubber band",
+      "pen.unitsPerClick": "1",
+      "pen.unitsWhenOpened": "300",
+      "pen.openedOn": "1 June 2026",
+      "pen.inUseDays": "28",
+      "pen.expiresOn": "31 March 2027",
+    });
+    await enter("Save");
+    expect(heading()).toBe("Pens of Odile");
+    expect(stored[0]?.event).toEqual({ type: "pen added", pen: { ...odilePen, id: "id-1" } });
+    await enter("Put aside: one rubber band");
+    await enter("It is empty");
+    expect(stored[1]?.event).toEqual({ type: "pen retired", pen: "id-1", why: "empty" });
+    expect(screen.getByText("No pen is set up.")).toBeTruthy();
+  });
+});
+
+describe("the demo", () => {
+  it("asks before it is emptied, and a no changes nothing", async () => {
+    const own = vi.fn();
+    const demo = withFacts([
+      { ...begun, event: { type: "household begun", household: { kind: "demo", emergencyNumber: "911", country: "US" } } },
+    ]);
+    render(<Kitchen start={demo} onStartOwn={own} />);
+    await enter("Start our own household");
+    expect(heading()).toBe("Start your own household?");
+    await enter("No, keep the demo");
+    expect(own).not.toHaveBeenCalled();
+    await enter("Start our own household");
+    await enter("Yes, start our own");
+    expect(own).toHaveBeenCalledOnce();
+  });
+});
+
+describe("letters and screen size", () => {
+  it("are changed at once, and measured against a bank card", async () => {
+    const onPrefs = vi.fn();
+    render(<Kitchen start={home} onPrefs={onPrefs} now={NOW} />);
+    await openWithPin();
+    await enter("Letters and screen size");
+    await enter("Largest letters");
+    expect(onPrefs).toHaveBeenCalledWith({ k: 2 });
+    await enter("Measure the screen");
+    await enter("It fits");
+    expect(onPrefs).toHaveBeenLastCalledWith({ mm: 5.9 });
+  });
+});
