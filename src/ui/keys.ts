@@ -1,5 +1,5 @@
 // Arrow keys walk from button to button, Escape is Back. Letters do nothing (WCAG 2.1.4).
-import { useContext, useEffect, useRef } from "preact/hooks";
+import { useContext, useLayoutEffect, useRef } from "preact/hooks";
 import { GuardContext } from "./guard-context.tsx";
 
 export type Way = "left" | "right" | "up" | "down";
@@ -50,7 +50,7 @@ export function useKeys({ onBack }: { onBack: () => void }): void {
   const guard = useContext(GuardContext);
   const back = useRef(onBack);
   back.current = onBack;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const pressed = (event: KeyboardEvent) => {
       if (event.repeat) return;
       if (event.key === "Escape") {

@@ -1,6 +1,6 @@
 // The number pad: 1-2-3 on top, keys of 20 mm, Delete and the button that goes on 12 mm apart and away from the keys.
 // It holds no value of its own: what was typed stays as it is when something is wrong with it.
-import { useContext, useEffect, useRef } from "preact/hooks";
+import { useContext, useLayoutEffect, useRef } from "preact/hooks";
 import { BigButton } from "./button.tsx";
 import { GuardContext } from "./guard-context.tsx";
 import { usePress } from "./press.ts";
@@ -63,7 +63,8 @@ function useTypedKeys(props: NumberPadProps) {
   const guard = useContext(GuardContext);
   const latest = useRef(props);
   latest.current = props;
-  useEffect(() => {
+  // A layout effect ends with its screen; a plain one lives until the next paint, and would hear one more key.
+  useLayoutEffect(() => {
     const typed = (event: KeyboardEvent) => {
       if (event.repeat || event.ctrlKey || event.altKey || event.metaKey || inTextField(event.target)) return;
       const act = actionOf(event, latest.current);

@@ -1,5 +1,5 @@
 // Plugs the scanning machine to the page: finds the buttons, lights them, listens to the switch.
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { litOf, type ScanInput, type ScanSettings, type ScanState, safeFirst, startScan, turnScan } from "./switch-scan.ts";
 
 export interface SwitchScanOptions {
@@ -20,7 +20,8 @@ const tickMs = 50;
 export function useSwitchScan(options: SwitchScanOptions): void {
   const latest = useRef(options);
   latest.current = options;
-  useEffect(() => {
+  // Ends with its screen: a switch must never press a button that is gone.
+  useLayoutEffect(() => {
     if (!options.on) return;
     const now = latest.current.now ?? (() => performance.now());
     const buttons = buttonsOnPage();
