@@ -1,11 +1,13 @@
 // The day book in words: a line for each walk, as a neighbour would tell it, and the words of its screen.
 import type { Happened, Of } from "#events/happened.ts";
-import type { Glucose } from "#events/quantity.ts";
+import { DAY, type Glucose, type LocalDate } from "#events/quantity.ts";
 import type { Spot } from "#events/spot.ts";
 import type { Via } from "#events/told.ts";
+import { daysBetween } from "#rules/time/local.ts";
 import { minutesOf, number, unitsOf } from "./amounts.ts";
 import { MISHAP_WORDS, stepWords } from "./daybook/names.ts";
 import { placeName } from "./places.ts";
+import { dayAndMonth } from "./when.ts";
 
 export const DAY_BOOK = {
   title: "Day book",
@@ -13,22 +15,21 @@ export const DAY_BOOK = {
   dayBefore: "Day before",
   dayAfter: "Day after",
   today: "Today",
-  who: "Whose day?",
   allSteps: "All steps",
   fewer: "Fewer words",
   chart: "Body chart",
+  partBefore: "Part before",
+  partAfter: "Next part",
+  telephoned: "By telephone",
   toTheDay: "To the day",
   down: "Further down",
   up: "Further up",
-  what: "What happened",
-  when: "Time",
   nothing: "Nothing was written on this day.",
   reading: "One moment. The day is being read.",
   notRead: "The day could not be read. Press Today to read again.",
   unreadable: "A row could not be read. It may hold a dose.",
   timeNotKnown: "Time not known",
   nobody: "Nobody lives on this tablet yet.",
-  region: "Which part of the body?",
   left: "left",
   right: "right",
   day: "Day",
@@ -36,7 +37,6 @@ export const DAY_BOOK = {
   noSpots: "No spot was used here in 12 weeks.",
   noGo: "Never used here",
   chartTitle: (where: string) => `Spots of the last 12 weeks: ${where}`,
-  chartLines: ["These are the spots of the last 12 weeks.", "Numbers are days since then."],
 } as const;
 
 /** "Reading 132 mg/dL." A reading is never written without its unit. */
@@ -105,3 +105,11 @@ export function sayToldLater(event: Extract<Happened, { type: "dose told later" 
   const when = event.minutesAgo === null ? "at a time not known" : `about ${minutesOf(event.minutesAgo)} earlier`;
   return `${much} ${event.units === 1 ? "was" : event.units === null ? "was" : "were"} taken elsewhere, ${when}.`;
 }
+
+/** "Today, Wednesday, 3 June", "Wednesday, 3 June". */
+export function dayTitle(day: LocalDate, today: LocalDate): string {
+  const noon = { wall: (daysBetween("1970-01-01", day) + 0.5) * DAY, offset: 0 };
+  return day === today ? `Today, ${dayAndMonth(noon)}` : dayAndMonth(noon);
+}
+
+export const daysAgo = (days: number): string => (days === 0 ? "Today" : days === 1 ? "Yesterday" : `${days} days ago`);

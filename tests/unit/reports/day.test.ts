@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { LogRow } from "#events/log-port.ts";
 import { HOUR, MINUTE, units } from "#events/quantity.ts";
 import { dayPage } from "#reports/day.ts";
+import { timeOfDay } from "#words/en/when.ts";
 import { bandsCard, bram, bramPen, fixedCard, odile, odileNight, odilePen, ratioCard } from "../../kit/people.ts";
 import { NOON, Table } from "../../kit/table.ts";
 import { rowOf, rowsOf, unreadable } from "./rows.ts";
@@ -51,10 +52,11 @@ describe("a day of the book", () => {
   it("tells a clean walk in one line, with the unit of the reading", () => {
     const t = table();
     const before = t.state.lastSeq;
+    const began = timeOfDay(t.now);
     clean(t);
     const { lines } = dayPage(since(t, before), "odile", t.state);
     expect(lines).toHaveLength(1);
-    expect(lines[0]?.time).toBe("12:00 at night");
+    expect(lines[0]?.time).toBe(began);
     expect(lines[0]?.text).toMatch(/^Breakfast\. Reading 132 mg\/dL\. 4 units, (left|right) side of the belly\. Ate after 6 minutes\.$/);
   });
 
