@@ -20,6 +20,9 @@ interface LeafProps {
 /** Less than a whole view, so that a line that was cut comes up whole. */
 const SHARE = 0.8;
 
+/** Whoever has keys only must be able to stand in what scrolls (WCAG 2.1.1). */
+const byKeys = { tabIndex: 0 };
+
 export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProps) {
   const guard = useContext(GuardContext);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -43,7 +46,7 @@ export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProp
         </h1>
         {top ? <div class="leaf-people">{top}</div> : null}
       </div>
-      <main class="leaf-view" ref={view} tabIndex={0} aria-label={title}>
+      <main class="leaf-view" ref={view} aria-label={title} {...byKeys}>
         {children}
       </main>
       <div class="leaf-aside">

@@ -125,6 +125,13 @@ describe("the day book", () => {
     waiting[1]?.([]);
     await settle();
     expect(screen.getByText("Nothing was written on this day.")).toBeTruthy();
+    await turn("Today");
+    await turn("Day before");
+    waiting[3]?.([]);
+    await settle();
+    waiting[2]?.(rows);
+    await settle();
+    expect(screen.getByText("Nothing was written on this day.")).toBeTruthy();
   });
 
   it("says so when the day could not be read, and never shows it as empty", async () => {
