@@ -69,6 +69,11 @@ function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
   throw new Error("the walk arrives in a circle");
 }
 
+/** Time alone takes nothing further but this: a dose must not stay on the screen once its reading is old (promise 1). */
+function grownOld(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
+  return arrivals(house, now, guards).slice(0, 1).filter((f) => f.event.type === "reading grew old");
+}
+
 function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guards): Outcome {
   const me = frontPerson(house);
   if (!me?.walk) return { events: [], refusal: { no: "not offered here" } };
@@ -137,7 +142,7 @@ export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: st
   const facts = houseFacts(state, intent, walkId);
   if (facts) {
     const after = foldNew(state, facts, now);
-    return { facts: [...before, ...facts, ...(intent.do === "pass time" ? [] : arrivals(after, now, guards))], refusal: null };
+    return { facts: [...before, ...facts, ...(intent.do === "pass time" ? grownOld(after, now, guards) : arrivals(after, now, guards))], refusal: null };
   }
   const me = frontPerson(state);
   const outcome = walkOutcome(state, intent, now, guards);

@@ -6,6 +6,7 @@ import type { NumberSlot } from "#events/told.ts";
 import { checkUnits } from "#rules/pen/units.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
+import { oldReading } from "./old-reading.ts";
 
 /** Asks the card; every doubt goes in at its worst. */
 function ask(c: Ctx): Happened {
@@ -94,6 +95,8 @@ function accept(c: Ctx, slot: NumberSlot, text: string): Outcome {
 /** A named caller's number: once, never above the largest dose, never in a low (promise 5). */
 function telephoned(c: Ctx, units: Units): Outcome {
   const turn: Happened = { type: "number turned down", slot: "telephoned number" };
+  const old = oldReading(c);
+  if (old.length > 0) return happen(...old);
   if (!c.card || !c.cardHash || !mayTelephone(c)) return refuse({ no: "telephoned number", why: "not allowed", units }, turn);
   if (c.card.largestDose === null) return refuse({ no: "telephoned number", why: "blank field", units }, turn);
   if (units > c.card.largestDose) {
@@ -123,13 +126,17 @@ function telephoned(c: Ctx, units: Units): Outcome {
 export const card: StepRules = {
   offers,
   arrive(c) {
-    if (c.walk.told || c.walk.silent) return [];
-    const reading = c.walk.reading;
-    if (reading && c.card && c.guards.readingIsOld(reading, c.card, c.now, c.sure)) return [{ type: "reading grew old" }];
-    return [ask(c)];
+    // A silent card may mean a long telephone call: the age of the reading is looked at again when the caller's number comes.
+    if (c.walk.silent) return [];
+    const old = oldReading(c);
+    if (old.length > 0) return old;
+    return c.walk.told ? [] : [ask(c)];
   },
   decide(c: Ctx, intent: Intent) {
-    if (intent.do === "heard dose") return happen({ type: "dose heard" });
+    if (intent.do === "heard dose") {
+      const old = oldReading(c);
+      return happen(...(old.length > 0 ? old : [{ type: "dose heard" as const }]));
+    }
     if (intent.do === "finish") return happen({ type: "walk ended", how: "no dose" });
     if (intent.do === "name helper") return happen({ type: "helper named", name: intent.name });
     return isNumberIntent(intent) ? decideNumber(c, intent, card) : happen();

@@ -1,10 +1,10 @@
 // Step 8: the dose is dialled in silence, and the number is said before the tablet says anything.
-import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import { units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { type Ctx, happen, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
+import { oldReading } from "./old-reading.ts";
 
 function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   const told = c.walk.told;
@@ -36,10 +36,3 @@ export const dial: StepRules = {
   },
   accept,
 };
-
-/** The reading the dose was told from may have grown old while the pen was made ready. */
-export function oldReading(c: Ctx): Happened[] {
-  const { reading } = c.walk;
-  const old = reading && c.card && c.guards.readingIsOld(reading, c.card, c.now, c.sure);
-  return old ? [{ type: "reading grew old" }] : [];
-}

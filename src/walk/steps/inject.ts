@@ -6,8 +6,8 @@ import type { NumberSlot } from "#events/told.ts";
 import { whyNot } from "#rules/body/limits.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
 import { careMs } from "./care-ms.ts";
-import { oldReading } from "./dial.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
+import { oldReading } from "./old-reading.ts";
 import { penStillFits } from "./pen.ts";
 import { spotQuestion } from "./place.ts";
 
