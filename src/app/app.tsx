@@ -163,7 +163,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
           foodSaid={desk.foodSaid.value}
         />
       ) : (
-        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} />
+        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} onDrawer={() => desk.open("drawer")} />
       )}
     </>
   );

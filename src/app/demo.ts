@@ -1,10 +1,8 @@
 // Fills an empty demo log. Kept apart from every real household: its own database, whose name says demo.
 
 import { ninetyDays } from "#demo-data/ninety-days.ts";
-import { canonical } from "#events/canonical.ts";
-import type { DoseCard } from "#events/card.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { sha256Hex } from "#log/chain.ts";
+import { cardHash } from "./card-hash.ts";
 import type { Recorded, Recorder } from "./recorder.ts";
 
 /** Another seed is another ninety days: same people, same number of each thing. */
@@ -17,8 +15,6 @@ export interface DemoParts {
   /** An id that sorts by this instant; n counts the ids asked for. */
   idAt(wall: number, n: number): string;
 }
-
-const cardHash = (card: DoseCard): string => sha256Hex(canonical(card));
 
 /**
  * Stores ninety days up to now, all of them or none: a tablet that is switched off in the middle begins again with an empty log, and of two windows

@@ -55,6 +55,7 @@ export class Desk {
   private readonly ringer = new Ringer();
   private shownKey = "";
   private counted = 0;
+  private ended = false;
   private around: HearableScreen | null = null;
 
   constructor(private readonly parts: DeskParts) {
@@ -100,6 +101,7 @@ export class Desk {
 
   /** Once a second: the clock moves on, waits end, the bell rings. */
   tick(): void {
+    if (this.ended) return;
     this.now.value = this.parts.now();
     const house = this.state.value;
     const { facts } = decide(house, { do: "pass time" }, this.now.value, "");
@@ -111,6 +113,12 @@ export class Desk {
   /** The label of the button that one-switch scanning has lit. */
   sayLabel(text: string): void {
     this.turns.interrupt({ text, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
+  }
+
+  /** Nothing more is said or rung: a fault page has taken over. */
+  end(): void {
+    this.ended = true;
+    this.turns.end();
   }
 
   touch(): void {

@@ -1,68 +1,85 @@
-// Start-up: look, log, house, voice, page. The real clock, log, ears and voice are plugged together here and nowhere else.
-import { render } from "preact";
+// Start-up: look, lock, log, house, voice, page. The real clock, log, ears and voice are plugged together here and nowhere else.
+import { type ComponentChildren, render } from "preact";
 import { v7 as newId } from "uuid";
 import { eastOfUtc, startClock } from "#devices/clock.ts";
 import { type Prefs, readPrefs } from "#devices/prefs.ts";
 import { keepScreenOn } from "#devices/screen-on.ts";
+import { isSecure } from "#devices/secure.ts";
+import { holdTabLock, takeOver } from "#devices/tab-lock.ts";
 import { openLog } from "#log/dexie-log.ts";
 import { browserTimers } from "#speech/timers.ts";
 import { applyLook } from "#ui/look.ts";
-import { App } from "./app.tsx";
-import { fillDemo } from "./demo.ts";
 import { Desk } from "./desk.ts";
-import { Notices } from "./notices.tsx";
+import { faults } from "./faults.tsx";
+import { homeOfTablet, logNameOf } from "./home.ts";
+import { Page } from "./page.tsx";
 import { soundParts } from "./parts.ts";
 import { Recorder } from "./recorder.ts";
 import { watchForUpdates } from "./update.ts";
 import "#ui/theme.css";
 import "#screens/screens.css";
 
-const DEMO_LOG = "tablebell-demo";
 const APP_VERSION = "0.1.0";
 const WORDS_VERSION = "en-1";
+const WINDOW_LOCK = "tablebell window";
 
 function look(prefs: Prefs): void {
   applyLook(document.documentElement, { mmPx: prefs.mm ?? 5.9, size: prefs.k, theme: prefs.theme ?? "follow" });
 }
 
 export async function start(root: HTMLElement): Promise<void> {
-  const prefs = readPrefs();
-  look(prefs);
-  const clock = startClock();
-  const log = await openLog(DEMO_LOG);
-  const recorder = await Recorder.open({ log, newId: () => newId(), appVersion: APP_VERSION, wordsVersion: WORDS_VERSION });
-  const sound = soundParts(prefs, recorder.state.household?.country === "UK" ? "en-GB" : "en-US");
-  const desk = new Desk({
-    recorder,
-    now: () => clock.now(),
-    newId: () => newId(),
-    speech: { voice: sound.voice, ears: sound.ears, timers: browserTimers },
-    ring: sound.ring,
-    applyPrefs: (p) => {
-      look(p);
-      sound.apply(p);
-    },
-  });
-  if (recorder.state.household === null)
-    await fillDemo(recorder, { now: clock.now(), offsetAt: eastOfUtc, idAt: (msecs, seq) => newId({ msecs, seq }) });
-  await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
-
-  window.addEventListener("pointerdown", sound.wake, true);
-  keepScreenOn();
-  void watchForUpdates();
-  render(<Page desk={desk} hasVoice={sound.hasVoice} />, root);
-  desk.tick();
-  setInterval(() => desk.tick(), 1000);
+  look(readPrefs());
+  const show = (screen: ComponentChildren) => render(screen, root);
+  const stops = () => import("#screens/first/stop-screens.tsx");
+  if (!isSecure()) {
+    const { InsecureScreen } = await stops();
+    show(<InsecureScreen address={location.origin} onAgain={() => location.reload()} />);
+    return;
+  }
+  const secondWindow = async () => {
+    const { SecondWindowScreen } = await stops();
+    show(<SecondWindowScreen onUseHere={() => void takeOver(WINDOW_LOCK, () => location.reload()).then(() => open(root))} />);
+  };
+  // The window that loses the lock begins again, and then finds that it is the second one.
+  if ((await holdTabLock(WINDOW_LOCK, () => location.reload())) === "elsewhere") await secondWindow();
+  else await open(root);
 }
 
-function Page({ desk, hasVoice }: { desk: Desk; hasVoice(): boolean }) {
-  const speaks = desk.prefs.value.voice === "speaks" || desk.prefs.value.voice === "speaks and listens";
-  return (
-    <App
-      desk={desk}
-      notices={<Notices house={desk.state.value} appSpeaks={speaks} hasVoice={hasVoice()} />}
-      dayBook={() => null}
-      drawer={() => null}
-    />
-  );
+/** Opens the household of this tablet and puts it on the page. */
+async function open(root: HTMLElement): Promise<void> {
+  const prefs = readPrefs();
+  const clock = startClock();
+  const fault = faults(root, () => clock.now());
+  try {
+    const home = homeOfTablet();
+    const log = await openLog(logNameOf(home));
+    const recorder = await Recorder.open({ log, newId: () => newId(), appVersion: APP_VERSION, wordsVersion: WORDS_VERSION });
+    const sound = soundParts(prefs, recorder.state.household?.country === "UK" ? "en-GB" : "en-US");
+    const desk = new Desk({
+      recorder,
+      now: () => clock.now(),
+      newId: () => newId(),
+      speech: { voice: sound.voice, ears: sound.ears, timers: browserTimers },
+      ring: sound.ring,
+      applyPrefs: (p) => {
+        look(p);
+        sound.apply(p);
+      },
+    });
+    fault.knows(desk);
+    log.onLost((why) => fault.show("not stored", why));
+    if (recorder.state.household === null && home === "demo") {
+      const { fillDemo } = await import("./demo.ts");
+      await fillDemo(recorder, { now: clock.now(), offsetAt: eastOfUtc, idAt: (msecs, seq) => newId({ msecs, seq }) });
+    }
+    await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
+    window.addEventListener("pointerdown", sound.wake, true);
+    keepScreenOn();
+    render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} />, root);
+    desk.tick();
+    setInterval(() => desk.tick(), 1000);
+    await watchForUpdates();
+  } catch (error) {
+    fault.show("no storage", error instanceof Error ? error.message : String(error));
+  }
 }

@@ -17,6 +17,9 @@ export interface Prefs {
   rate: number;
   /** Steps of 6 dB, 5 the loudest. */
   volume: 1 | 2 | 3 | 4 | 5;
+  /** Wrong tries at the PIN, so that a reload does not forget them: how many in a row, and the wall time of the last. */
+  pinWrong: number;
+  pinAt: number;
   /** null: nobody chose yet. */
   household: "demo" | "home" | null;
 }
@@ -30,6 +33,8 @@ export const DEFAULT_PREFS: Readonly<Prefs> = {
   chose: false,
   rate: 145,
   volume: 4,
+  pinWrong: 0,
+  pinAt: 0,
   household: null,
 };
 
@@ -54,6 +59,8 @@ const CHECKS: Checks = {
   chose: oneOf<boolean>(true, false),
   rate: (value): value is number => isNumber(value, 110, 190),
   volume: oneOf<Prefs["volume"]>(1, 2, 3, 4, 5),
+  pinWrong: (value): value is number => isNumber(value, 0, 1000),
+  pinAt: (value): value is number => isNumber(value, 0, Number.MAX_SAFE_INTEGER),
   household: oneOf<Prefs["household"]>("demo", "home", null),
 };
 
@@ -91,6 +98,8 @@ function checked(kept: Readonly<Record<string, unknown>>, otherwise: Readonly<Pr
     chose: take("chose"),
     rate: take("rate"),
     volume: take("volume"),
+    pinWrong: take("pinWrong"),
+    pinAt: take("pinAt"),
     household: take("household"),
   };
 }

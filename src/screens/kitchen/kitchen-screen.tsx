@@ -29,6 +29,7 @@ export interface KitchenScreenProps {
   banner: ComponentChildren;
   onIntent(intent: Intent): void;
   onDayBook(): void;
+  onDrawer(): void;
 }
 
 const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as const;
@@ -132,13 +133,12 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   const free = people.filter((p) => !p.walk);
   const answer = people.some((p) => mealQuestionDue(p, now, house.doubt === null));
   const [first] = open;
-  const carryOn: ChoiceButton[] = open
-    .slice(0, 2)
-    .map((p) => ({
-      label: labelOf({ do: "turn to", person: p.person.id }, house).shown,
-      role: "main" as const,
-      press: () => onIntent({ do: "turn to", person: p.person.id }),
-    }));
+  const nobody = people.length === 0;
+  const carryOn: ChoiceButton[] = open.slice(0, 2).map((p) => ({
+    label: labelOf({ do: "turn to", person: p.person.id }, house).shown,
+    role: "main" as const,
+    press: () => onIntent({ do: "turn to", person: p.person.id }),
+  }));
   const start: ChoiceButton[] =
     free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
   const buttons: ChoiceButton[] = [
@@ -151,12 +151,12 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   return (
     <ChoicesScreen
       title={dayAndMonth(now)}
-      lines={dueNow(house, now)}
+      lines={nobody ? [FIXED.nobodyYet] : dueNow(house, now)}
       speaking={props.speaking}
       focusHeading={props.focusHeading}
       banner={props.banner}
       chrome={props.chrome}
-      buttons={buttons.slice(-4)}
+      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : buttons.slice(-4)}
       head={
         <p class="clock-row">
           <span class="big-value">{clock(now)}</span>

@@ -51,6 +51,7 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  nobodyYet: "Nobody is set up yet. A keeper opens the drawer.",
   oneSwitch: "Use one switch",
   noSwitch: "One switch off",
   youCanSay: "You can say:",

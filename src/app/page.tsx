@@ -1,0 +1,57 @@
+// The page of an open household: the app, with the day book and the drawer behind it.
+import { v7 as newId } from "uuid";
+import { checkPin, hashPin } from "#devices/pin.ts";
+import type { LogPort } from "#events/log-port.ts";
+import { localParts } from "#rules/time/local.ts";
+import { App } from "./app.tsx";
+import { cardHash } from "./card-hash.ts";
+import type { Desk } from "./desk.ts";
+import { emptyDemo, showDemo, startOwn } from "./home.ts";
+import { later } from "./later.tsx";
+import { Notices } from "./notices.tsx";
+
+const DayBook = later(async () => (await import("#screens/daybook/day-book-screen.tsx")).DayBookScreen);
+const Drawer = later(async () => (await import("#screens/drawer/drawer-screen.tsx")).DrawerScreen);
+const First = later(async () => (await import("#screens/first/first-screen.tsx")).FirstScreen);
+
+export interface PageProps {
+  desk: Desk;
+  log: LogPort;
+  hasVoice(): boolean;
+}
+
+export function Page({ desk, log, hasVoice }: PageProps) {
+  const house = desk.state.value;
+  const prefs = desk.prefs.value;
+  const speaks = prefs.voice === "speaks" || prefs.voice === "speaks and listens";
+  const demo = house.household?.kind === "demo";
+  const drawer = (close: () => void) => (
+    <Drawer
+      house={house}
+      now={desk.now.value}
+      today={localParts(desk.now.value.wall, desk.now.value.offset).date}
+      prefs={{ mm: prefs.mm, k: prefs.k, theme: prefs.theme }}
+      onPrefs={(change) => desk.change(change)}
+      keep={(facts) => desk.house.keep(facts)}
+      hashCard={cardHash}
+      hashPin={(pin) => hashPin(pin)}
+      checkPin={(pin, kept) => checkPin(pin, kept)}
+      tries={{ wrong: prefs.pinWrong, at: prefs.pinAt }}
+      onTries={({ wrong, at }) => desk.change({ pinWrong: wrong, pinAt: at })}
+      newId={() => newId()}
+      onClose={close}
+      {...(demo ? { onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) } : {})}
+    />
+  );
+  if (house.household === null && desk.overlay.value !== "drawer") return <First onDemo={showDemo} onOwn={() => desk.open("drawer")} />;
+  return (
+    <App
+      desk={desk}
+      notices={<Notices house={house} appSpeaks={speaks} hasVoice={hasVoice()} />}
+      dayBook={(close) => (
+        <DayBook rowsOfDay={(from, to) => log.readBetween(from, to)} house={house} now={desk.now.value} onClose={close} />
+      )}
+      drawer={drawer}
+    />
+  );
+}
