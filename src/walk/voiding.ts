@@ -59,7 +59,8 @@ export function without(walk: Walk, step: StepName): Walk {
     case "plate":
       return { ...walk, plate: null, exercise: null };
     case "card":
-      return { ...walk, told: null, silent: null, telephoned: false, ownNumber: null, doseHeard: false };
+      // telephoned stays: a caller's number holds once for a walk (promise 5).
+      return { ...walk, told: null, silent: null, ownNumber: null, doseHeard: false };
     case "eat first":
       return walk;
     case "pen":

@@ -3,6 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
+import { whyNotInForce } from "#rules/card/silence.ts";
 import { checkUnits } from "#rules/pen/units.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
@@ -54,6 +55,8 @@ export function cardStage(c: Ctx): "silent" | "say first" | "told" | "number" {
 
 function mayTelephone(c: Ctx): boolean {
   if (!c.card || c.walk.telephoned || !c.walk.reading?.glucose) return false;
+  // Out of force, the card's largest dose is no limit any more (promise 2).
+  if (whyNotInForce(c.card, c) !== null) return false;
   if (c.guards.isLow(c.walk.reading.glucose, c.card)) return false;
   return c.card.telephonedDose === "anyone" || (c.card.telephonedDose === "with a helper only" && c.walk.helper !== null);
 }
@@ -106,6 +109,9 @@ function telephoned(c: Ctx, units: Units): Outcome {
       turn,
     );
   }
+  // The pen belongs to the card's step: a number it cannot show was misheard (promise 3).
+  const { step } = c.card.rounding;
+  if (!checkUnits(String(units), step).ok) return refuse({ no: "units", why: "off the pen's step", text: String(units) }, turn);
   const by = c.walk.draft?.helper ?? c.card.clinic.name;
   return happen({
     type: "dose told",
