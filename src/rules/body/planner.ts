@@ -51,12 +51,11 @@ const rank = (candidates: readonly Candidate[], q: PlanQuestion, onSkin: UsesOnS
   const { restDays } = q.rules;
   const horizon = horizonOf(q);
   const spacingMm = spacingOf(q.rules);
-  return candidates.map((candidate, order) => {
-    const rested = Math.max(0, onSkin.daysSince(candidate.spot, spacingMm) ?? horizon);
+  return candidates.map(({ spot, between, effort }, order) => {
+    const rested = Math.max(0, onSkin.daysSince(spot, spacingMm) ?? horizon);
     const fullRest = rested >= restDays;
-    const hardRest =
-      fullRest || (rested >= restDays * NEIGHBOURS_REST && (onSkin.daysSince(candidate.spot, HARD_SPACING_MM) ?? horizon) >= restDays);
-    return { ...candidate, order, rested, fullRest, hardRest };
+    const hardRest = fullRest || (rested >= restDays * NEIGHBOURS_REST && (onSkin.daysSince(spot, HARD_SPACING_MM) ?? horizon) >= restDays);
+    return { spot, between, effort, order, rested, fullRest, hardRest };
   });
 };
 
