@@ -9,6 +9,7 @@ import { holdTabLock, takeOver } from "#devices/tab-lock.ts";
 import { openLog } from "#log/dexie-log.ts";
 import { browserTimers } from "#speech/timers.ts";
 import { applyLook } from "#ui/look.ts";
+import { FIXED } from "#words/en/fixed.ts";
 import { Desk } from "./desk.ts";
 import { faults } from "./faults.tsx";
 import { homeOfTablet, logNameOf } from "./home.ts";
@@ -69,7 +70,10 @@ async function open(root: HTMLElement): Promise<void> {
     fault.knows(desk);
     log.onLost((why) => fault.show("not stored", why));
     if (recorder.state.household === null && home === "demo") {
+      // Ninety days take a moment the first time; the screen says so meanwhile.
+      render(<p class="one-moment">{FIXED.oneMoment}</p>, root);
       const { fillDemo } = await import("./demo.ts");
+      await painted();
       await fillDemo(recorder, { now: clock.now(), offsetAt: eastOfUtc, idAt: (msecs, seq) => newId({ msecs, seq }) });
     }
     await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
@@ -83,3 +87,6 @@ async function open(root: HTMLElement): Promise<void> {
     fault.show("no storage", error instanceof Error ? error.message : String(error));
   }
 }
+
+/** Until what was rendered stands on the glass. */
+const painted = (): Promise<void> => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));

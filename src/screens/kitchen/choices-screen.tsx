@@ -1,9 +1,9 @@
 // One question and its answers, for the small screens around the walk.
 import type { ComponentChildren } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import { Bar, type Chrome } from "#screens/shared/bar.tsx";
 import { useHearable } from "#screens/shared/hear.ts";
 import { BigButton, type ButtonRole } from "#ui/button.tsx";
-import { PickList } from "#ui/pick-list.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { FIXED } from "#words/en/fixed.ts";
 
@@ -27,7 +27,7 @@ export interface ChoicesScreenProps {
   byHand?: boolean;
 }
 
-/** Up to four buttons stand at the bottom; more than four become a list in pages. */
+/** Up to four buttons stand at the bottom. Of more, three at a time, and a fourth that brings the next three; by voice all are heard. */
 export function ChoicesScreen({
   title,
   lines = [],
@@ -40,7 +40,12 @@ export function ChoicesScreen({
   byHand = false,
 }: ChoicesScreenProps) {
   useHearable({ title, lines, buttons }, byHand);
+  const [from, turnTo] = useState(0);
+  const which = buttons.map((b) => b.label).join("|");
+  useEffect(() => turnTo(0), [which]);
   const few = buttons.length <= 4;
+  const next: ChoiceButton = { label: FIXED.more, press: () => turnTo(from + 3 < buttons.length ? from + 3 : 0) };
+  const shown = few ? buttons : [next, ...buttons.slice(from, from + 3)];
   return (
     <Screen
       title={title}
@@ -49,21 +54,10 @@ export function ChoicesScreen({
       moreLabel={FIXED.more}
       focusHeading={focusHeading}
       banner={banner}
-      hideTitle={head !== undefined || (few && buttons.length > 2 && lines.length > 0)}
-      actions={few ? buttons.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />) : null}
+      hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
+      actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}
     >
       {head}
-      {few ? null : (
-        <PickList
-          heading={title}
-          items={buttons.map((b) => ({ id: b.label, label: b.label }))}
-          onPick={(id) => buttons.find((b) => b.label === id)?.press()}
-          pageSize={4}
-          moreLabel={FIXED.more}
-          beforeLabel={FIXED.before}
-          pageWords={FIXED.page}
-        />
-      )}
     </Screen>
   );
 }

@@ -10,7 +10,6 @@ export const FIXED = {
   back: "Back",
   wrong: "Something is wrong",
   more: "More",
-  before: "Before",
   constant: "Always here",
   pressNumber: "Press the number",
   ok: "OK",
@@ -51,6 +50,7 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  oneMoment: "One moment. The demo household is being laid out.",
   nobodyYet: "Nobody is set up yet. A keeper opens the drawer.",
   oneSwitch: "Use one switch",
   noSwitch: "One switch off",
@@ -61,7 +61,6 @@ export const FIXED = {
   press: "Press",
   or: "or",
   earOff: "I stop listening now. Press the buttons.",
-  page: (page: number, pages: number) => `Page ${page} of ${pages}`,
 } as const;
 
 /** The button that opens the pad for a slot, where the screen offers other answers too. */
