@@ -45,7 +45,7 @@ export function ChoicesScreen({
   useEffect(() => turnTo(0), [which]);
   const few = buttons.length <= 4;
   const next: ChoiceButton = { label: FIXED.more, press: () => turnTo(from + 3 < buttons.length ? from + 3 : 0) };
-  const shown = few ? buttons : [next, ...buttons.slice(from, from + 3)];
+  const shown = few ? buttons : [...buttons.slice(from, from + 3), next];
   return (
     <Screen
       title={title}
