@@ -28,14 +28,15 @@ function begun(walk: Walk, step: StepName): boolean {
 /** Steps that ask the person something; the others answer themselves again and are stepped over. */
 function asks(c: Ctx, step: StepName): boolean {
   if (step === "taken") return c.walk.taken !== null && c.walk.taken.how !== "log is clear";
-  if (step === "eat first") return c.walk.eatenFirst;
+  // A meal that was eaten stays eaten.
+  if (step === "eat first") return false;
   return true;
 }
 
 /** What Back does here; null when there is nothing to go back to. */
 export function backEvents(c: Ctx): Happened[] | null {
   const { walk } = c;
-  if (walk.injectOpened || walk.low || walk.mishap || walk.needleAsked) return null;
+  if (walk.kind === "low" || walk.injectOpened || walk.low || walk.mishap || walk.needleAsked) return null;
   if (walk.draft) return [{ type: "number turned down", slot: walk.draft.slot }];
   const step = stepOf(walk);
   if (step === "low" || step === "mishap" || step === "needle question") return null;

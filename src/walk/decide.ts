@@ -11,6 +11,7 @@ import { GUARDS, type Guards } from "./guards.ts";
 import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
 import type { Refusal } from "./refusal.ts";
 import { type HouseState, stepOf } from "./state.ts";
+import { unansweredLow } from "./steps/low.ts";
 import { report } from "./steps/mishap.ts";
 import { STEPS } from "./steps.ts";
 
@@ -50,6 +51,15 @@ function bellFacts(house: HouseState, now: Stamp): NewFact[] {
       ? [{ person: p.person.id, walk: p.bell.walk, event: { type: "bell not answered" as const, minutes } }]
       : [];
   });
+}
+
+/** A low that nobody answers goes to the loud call (promise 13). */
+function lowFacts(house: HouseState, now: Stamp): NewFact[] {
+  return Object.values(house.people).flatMap((p) =>
+    p.walk && unansweredLow(p.walk, now, house.doubt === null)
+      ? [{ person: p.person.id, walk: p.walk.id, event: { type: "call raised" as const, why: "no answer" as const } }]
+      : [],
+  );
 }
 
 /** Facts that a step stores on arriving, before anything of it is shown or said. */
@@ -134,9 +144,9 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
 export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: string, guards: Guards = GUARDS): Decision {
   const clock = clockFacts(house, now);
   const base = foldNew(house, clock, now);
-  const bells = bellFacts(base, now);
-  const state = foldNew(base, bells, now);
-  const before = [...clock, ...bells];
+  const unanswered = [...bellFacts(base, now), ...lowFacts(base, now)];
+  const state = foldNew(base, unanswered, now);
+  const before = [...clock, ...unanswered];
   if (!fits(offers(state, now, guards), intent)) return { facts: before, refusal: { no: "not offered here" } };
 
   const facts = houseFacts(state, intent, walkId);

@@ -14,8 +14,11 @@ function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], wor
   return { ...low, due: "treat", readings: [...low.readings, { glucose, word }] };
 }
 
+/** Facts that the clock wrote, and nobody: how long ago the walk stopped does not begin anew with them. */
+const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised"];
+
 export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
-  const walk: Walk = { ...before, touchedAt: at };
+  const walk: Walk = UNASKED.includes(event.type) ? before : { ...before, touchedAt: at };
   switch (event.type) {
     case "walk turned to":
       // Time has passed: "taken already?" is looked at again, and an opened needle step is asked about first.
@@ -66,6 +69,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
           readings: walk.reading ? [{ glucose: walk.reading.glucose, word: walk.reading.word }] : [],
           due: "treat",
           callRaised: false,
+          cannotSwallow: false,
         },
       };
     case "sugar taken":
@@ -78,7 +82,9 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
           }
         : walk;
     case "call raised":
-      return walk.low ? { ...walk, low: { ...walk.low, callRaised: true } } : walk;
+      return walk.low
+        ? { ...walk, low: { ...walk.low, callRaised: true, cannotSwallow: walk.low.cannotSwallow || event.why === "cannot swallow" } }
+        : walk;
     case "low ended":
       return { ...walk, ...quiet, low: null, afterLow: true };
     case "exercise answered":

@@ -113,7 +113,7 @@ function foldPersonAndWalk(person: PersonState, fact: Extract<Fact, { readable: 
     return {
       ...around,
       walk: null,
-      cleanWalks: event.how === "whole walk" && walk.slips === 0 ? person.cleanWalks + 1 : person.cleanWalks,
+      cleanWalks: event.how === "whole walk" && walk.kind === "meal" && walk.slips === 0 ? person.cleanWalks + 1 : person.cleanWalks,
     };
   }
   return { ...around, walk };

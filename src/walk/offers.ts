@@ -53,9 +53,9 @@ export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boo
 
 const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 
-/** A walk that may be put aside for good: nothing is in the body, or the meal was answered. */
+/** A walk that may be put aside for good: no low is open, and nothing is in the body or the meal was answered. */
 const maySetAside = (me: PersonState): boolean =>
-  me.walk !== null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
+  me.walk !== null && me.walk.low === null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
 
 function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
   const sure = house.doubt === null;

@@ -10,7 +10,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 1;
+export const FOLD_VERSION = 2;
 
 export interface Wait {
   for: WaitFor;
@@ -43,6 +43,8 @@ export interface Low {
   /** What comes next: sugar, or a new reading after the wait. */
   due: "treat" | "recheck";
   callRaised: boolean;
+  /** Nothing by mouth any more. */
+  cannotSwallow: boolean;
 }
 
 export interface PenCheck {

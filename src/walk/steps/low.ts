@@ -1,11 +1,14 @@
 // A low: sugar, a wait, a new reading, again, then a call. The number decides, never the feeling (promise 13).
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { grams } from "#events/quantity.ts";
+import { type Glucose, grams, MINUTE } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { isVeryLow } from "#rules/glucose/classify.ts";
+import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, type StepRules, waitOver } from "#walk/context.ts";
+import type { Walk } from "#walk/state.ts";
 import { careMinutesMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { glucoseOf, words } from "./reading.ts";
@@ -28,33 +31,38 @@ export function lowStage(c: Ctx): LowStage {
 export const sugarsOffered = () => sugarFoods().slice(0, 4);
 
 function offers(c: Ctx): Offer[] {
-  const cannot = press("wrong", { do: "cannot swallow" });
+  // Who cannot swallow is given nothing by mouth (general first-aid teaching; ADA patient page).
+  const swallows = !c.walk.low?.cannotSwallow;
+  const cannot = swallows ? [press("wrong", { do: "cannot swallow" })] : [];
+  const sugars = swallows ? sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })) : [];
   switch (lowStage(c)) {
     case "treat":
-      return [...sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })), cannot];
+      return [...sugars, ...cannot];
     case "wait":
-      // A new reading is always welcome: feeling worse may not have to wait.
-      return [...numberOffers(c, ["recheck after low"]), ...words, cannot];
     case "recheck":
-      return [...numberOffers(c, ["recheck after low"]), ...words, cannot];
+      // A new reading is always welcome: feeling worse may not have to wait.
+      return [...numberOffers(c, ["recheck after low"]), ...words, ...cannot];
     case "number":
       return numberOffers(c, []);
     case "call":
-      return [
-        ...sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })),
-        ...numberOffers(c, ["recheck after low"]),
-        ...words,
-        press("stop", { do: "leave" }),
-      ];
+      return [...sugars, ...numberOffers(c, ["recheck after low"]), ...words, ...cannot, press("stop", { do: "leave" })];
   }
 }
 
-function afterRecheck(c: Ctx, stillLow: boolean): Happened[] {
+/** Our choice, no source: so long may a question about a low stay without any answer before somebody is called. */
+const UNANSWERED_MS = 5 * MINUTE;
+
+/** Has nobody answered for too long? The wait for the new reading is not counted; a start of the app begins to count anew. */
+export function unansweredLow(walk: Walk, now: Stamp, sure: boolean): boolean {
+  if (!walk.low || walk.low.callRaised) return false;
+  const since = oldestAge(walk.touchedAt, now, sure) ?? now.mono;
+  return since >= UNANSWERED_MS + (walk.wait?.for === "recheck" ? walk.wait.ms : 0);
+}
+
+function afterRecheck(c: Ctx, stillLow: boolean, glucose: Glucose | null): Happened[] {
   const rounds = c.walk.low?.rounds.length ?? 0;
   if (!stillLow) return [{ type: "low ended", rounds }];
-  const readings = c.walk.low?.readings ?? [];
-  const last = readings.at(-1)?.glucose;
-  const enough = rounds >= MOST_ROUNDS || (rounds >= 2 && last !== null && last !== undefined && isVeryLow(last));
+  const enough = rounds >= MOST_ROUNDS || (rounds >= 2 && glucose !== null && isVeryLow(glucose));
   return enough ? [{ type: "call raised", why: "still low" }] : [];
 }
 
@@ -70,7 +78,7 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
       via: draft?.via ?? "touch",
       helper: draft?.helper ?? null,
     },
-    ...afterRecheck(c, stillLow),
+    ...afterRecheck(c, stillLow, glucose),
   );
 }
 
@@ -86,7 +94,7 @@ export const low: StepRules = {
       case "cannot swallow":
         return happen({ type: "call raised", why: "cannot swallow" });
       case "read word":
-        return happen({ type: "meter word read", word: intent.word, via: intent.via }, ...afterRecheck(c, intent.word === "LO"));
+        return happen({ type: "meter word read", word: intent.word, via: intent.via }, ...afterRecheck(c, intent.word === "LO", null));
       default:
         return isNumberIntent(intent) ? decideNumber(c, intent, low) : happen();
     }

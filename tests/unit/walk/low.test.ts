@@ -1,0 +1,149 @@
+import { describe, expect, it } from "vitest";
+import { sugarsOffered } from "#walk/steps/low.ts";
+import { offers } from "#walk/offers.ts";
+import { bring, led, me, odileAlone, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
+import type { Table } from "../../kit/table.ts";
+
+const tablets = sugarsOffered()[0] ?? { food: { id: "none" }, grams: 0 };
+const sugar = { do: "took sugar", food: tablets.food.id, grams: tablets.grams } as const;
+const MINUTE = 60;
+
+/** A low reading in a meal walk, read back and given twice since it lies outside the usual band. */
+const lowAt = (text: string): Table => twice(odileAt("reading"), "reading", text);
+const recheck = (t: Table, text: string): Table => (Number(text) < 80 ? twice(t, "recheck after low", text) : t.number("recheck after low", text));
+const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : [`number ${"slot" in o ? o.slot : ""}`]));
+const calls = (t: Table) => t.facts.flatMap((f) => (f.readable && f.event.type === "call raised" ? [f.event.why] : []));
+
+describe("a low (promise 13)", () => {
+  it("62, sugar, 68, sugar, 74: two treatments, and the walk goes on (facts O13)", () => {
+    const t = lowAt("62").send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "68");
+    expect(t.step()).toBe("low");
+    t.send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "74");
+    expect(t.types().filter((type) => type === "sugar taken")).toHaveLength(2);
+    expect(calls(t)).toEqual([]);
+    expect(walk(t)).toMatchObject({ low: null, afterLow: true });
+    expect(t.step()).toBe("plate");
+  });
+
+  it("is called for after three treatments that did not help (JBDS 01, 2020)", () => {
+    const t = lowAt("66");
+    for (const text of ["64", "65", "66"]) {
+      expect(calls(t)).toEqual([]);
+      t.send(sugar);
+      t.pass(15 * MINUTE);
+      recheck(t, text);
+    }
+    expect(calls(t)).toEqual(["still low"]);
+    expect(t.step()).toBe("low");
+  });
+
+  it("is called for after two treatments when the new reading is below 54, not when the one before it was", () => {
+    const better = lowAt("50").send(sugar);
+    better.pass(15 * MINUTE);
+    recheck(better, "50").send(sugar);
+    better.pass(15 * MINUTE);
+    recheck(better, "66");
+    expect(calls(better)).toEqual([]);
+
+    const worse = lowAt("66").send(sugar);
+    worse.pass(15 * MINUTE);
+    recheck(worse, "66").send(sugar);
+    worse.pass(15 * MINUTE);
+    recheck(worse, "50");
+    expect(calls(worse)).toEqual(["still low"]);
+  });
+
+  it("at 66 no dose is checked for any meal (facts O26)", () => {
+    for (const meal of ["breakfast", "lunch", "dinner"] as const) {
+      const t = odileAlone().send({ do: "open meal", person: "odile", meal }, { do: "already washed" });
+      twice(t, "reading", "66");
+      expect(t.types()).not.toContain("dose told");
+      expect(t.types()).not.toContain("card silent");
+      expect(doing(t)).not.toContain("heard dose");
+    }
+  });
+
+  it("begins at the card's own edge: 70 is low, 71 is not", () => {
+    expect(lowAt("70").step()).toBe("low");
+    expect(twice(odileAt("reading"), "reading", "71").step()).toBe("plate");
+  });
+
+  it("begins on LO without any number", () => {
+    const t = odileAt("reading").send({ do: "read word", word: "LO", via: "touch" });
+    expect(t.step()).toBe("low");
+    expect(doing(t)).toContain("took sugar");
+  });
+
+  it("is never ended by a word or a wish: only a number that is not low ends it", () => {
+    const t = lowAt("62").send(sugar);
+    t.pass(15 * MINUTE);
+    t.send({ do: "read word", word: "LO", via: "touch" });
+    expect(t.step()).toBe("low");
+    t.send({ do: "leave" });
+    expect(doing(t)).not.toContain("set aside");
+    t.send({ do: "turn to", person: "odile" });
+    expect(t.step()).toBe("low");
+  });
+
+  it("offers nothing by mouth to somebody who cannot swallow, and calls (facts O14)", () => {
+    const t = lowAt("62");
+    expect(led(t, { do: "cannot swallow" })).toEqual(["call raised"]);
+    expect(doing(t)).not.toContain("took sugar");
+    expect(doing(t)).toContain("number recheck after low");
+  });
+
+  it("calls when nobody answers: five minutes without sugar, or five after the wait", () => {
+    const untreated = lowAt("62");
+    untreated.pass(5 * MINUTE - 1);
+    expect(led(untreated, { do: "pass time" })).toEqual([]);
+    untreated.pass(1);
+    expect(led(untreated, { do: "pass time" })).toEqual(["call raised"]);
+    expect(calls(untreated)).toEqual(["no answer"]);
+    expect(led(untreated, { do: "pass time" })).toEqual([]);
+
+    const waiting = lowAt("62").send(sugar);
+    waiting.pass(19 * MINUTE);
+    expect(led(waiting, { do: "pass time" })).toEqual([]);
+    waiting.pass(MINUTE);
+    expect(led(waiting, { do: "pass time" })).toEqual(["call raised"]);
+  });
+
+  it("calls when the walk was left in a low, and after the app started again", () => {
+    const t = lowAt("62").send({ do: "leave" });
+    t.restart();
+    t.pass(5 * MINUTE);
+    expect(led(t, { do: "pass time" })).toEqual(["call raised"]);
+  });
+
+  it("the food part alone is told after a low, and treatment sugar is never dosed for", () => {
+    const t = lowAt("62").send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "90").send({ do: "exercise", hard: false }, { do: "meal is ready" });
+    expect(walk(t).told).toMatchObject({ units: 6, correction: 0 });
+    expect(walk(t).sugarEaten).toHaveLength(1);
+  });
+
+  it("begins when a meal cannot be eaten after the insulin, and ends the bell", () => {
+    const t = odileAt("eat").send({ do: "cannot eat" });
+    expect(t.step()).toBe("low");
+    expect(me(t).bell).toBeNull();
+    t.send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "110");
+    expect(t.step()).toBe("done");
+  });
+
+  it("of the kitchen is a walk of its own, and is no clean meal walk", () => {
+    const t = odileAlone().send({ do: "open low", person: "odile" }, sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "95");
+    expect(doing(t)).not.toContain("back");
+    t.send({ do: "finish" });
+    expect(me(t)).toMatchObject({ walk: null, cleanWalks: 0 });
+    expect(me(bring(t, "done").send({ do: "finish" })).cleanWalks).toBe(1);
+  });
+});
