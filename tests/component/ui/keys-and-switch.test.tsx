@@ -62,6 +62,7 @@ describe("keys", () => {
     const onBack = vi.fn();
     shown({ onBack });
     fireEvent.keyDown(document.body, { key: "Escape" });
+    ms += 5000;
     fireEvent.keyDown(document.body, { key: "Escape", repeat: true });
     expect(onBack).toHaveBeenCalledTimes(1);
   });

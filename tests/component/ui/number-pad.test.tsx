@@ -86,6 +86,14 @@ describe("the number pad", () => {
     expect(calls).toEqual([]);
   });
 
+  it("takes a typed key that bounces once, and another key at once", () => {
+    const { calls } = shown();
+    typed("5");
+    fireEvent.keyDown(window, { key: "5" });
+    fireEvent.keyDown(window, { key: "6" });
+    expect(calls).toEqual(["5", "6"]);
+  });
+
   it("leaves Enter to the button that has the focus", () => {
     const { calls } = shown();
     typed("Enter", screen.getByRole("button", { name: "Delete" }));

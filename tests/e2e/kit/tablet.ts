@@ -7,7 +7,7 @@ import type { LogRow } from "#events/log-port.ts";
 import { readRow } from "#log/read-row.ts";
 import { fold } from "#walk/fold.ts";
 import { emptyHouse, type HouseState } from "#walk/state.ts";
-import { fakeSpeech } from "./fake-speech.ts";
+import { fakeSpeech, type Said, type SpeechGlobal } from "./fake-speech.ts";
 import { layLog, smallLog } from "./small-log.ts";
 
 export const LANDSCAPE = { width: 1280, height: 800 };
@@ -156,6 +156,16 @@ export class Tablet {
   /** What can be read on the glass. */
   async words(): Promise<string> {
     return (await this.page.locator("main").first().innerText()).replace(/\n+/g, "\n");
+  }
+
+  /** Every frequency that was sounded on this page, in order. */
+  tones(): Promise<number[]> {
+    return this.page.evaluate(() => (globalThis as SpeechGlobal).fakeSpeech.tones.map(({ hz }) => hz));
+  }
+
+  /** Every sentence that was given to the voice on this page, in order. */
+  said(): Promise<Said[]> {
+    return this.page.evaluate(() => (globalThis as SpeechGlobal).fakeSpeech.said);
   }
 
   async close(): Promise<void> {
