@@ -9,6 +9,7 @@ import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
 import { VoiceScreen } from "#screens/shared/voice-screen.tsx";
 import { Banner } from "#ui/banner.tsx";
 import { GuardContext, watchFingers } from "#ui/guard-context.tsx";
+import { BellIcon, EarIcon } from "#ui/icons.tsx";
 import { useKeys } from "#ui/keys.ts";
 import { Live } from "#ui/live.tsx";
 import { biggerThan } from "#ui/look.ts";
@@ -87,10 +88,10 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     <>
       {notices}
       {others.map((p) => (
-        <Banner key={p.person.id} kind="wait" text={`${p.person.name}: ${FIXED.calls}`} />
+        <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={`${p.person.name}: ${FIXED.calls}`} />
       ))}
       {aside}
-      {desk.listening.value ? <Banner kind="note" text={FIXED.listening} /> : null}
+      {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}
     </>
   );
   const close = () => desk.open(null);

@@ -8,7 +8,7 @@ import { isSecure } from "#devices/secure.ts";
 import { holdTabLock, takeOver } from "#devices/tab-lock.ts";
 import { openLog } from "#log/dexie-log.ts";
 import { browserTimers } from "#speech/timers.ts";
-import { applyLook } from "#ui/look.ts";
+import { applyLook, firstLook } from "#ui/look.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { Desk } from "./desk.ts";
 import { faults } from "./faults.tsx";
@@ -25,7 +25,7 @@ const WORDS_VERSION = "en-1";
 const WINDOW_LOCK = "tablebell window";
 
 function look(prefs: Prefs): void {
-  applyLook(document.documentElement, { mmPx: prefs.mm ?? 5.9, size: prefs.k, theme: prefs.theme ?? "follow" });
+  applyLook(document.documentElement, { mmPx: prefs.mm ?? firstLook.mmPx, size: prefs.k, theme: prefs.theme ?? "follow" });
 }
 
 export async function start(root: HTMLElement): Promise<void> {

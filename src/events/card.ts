@@ -67,7 +67,6 @@ export const timingRule = z.object({
   earliestMinutes: z.number().check(z.gte(0), z.lte(120)),
   latestMinutes: z.number().check(z.gte(0), z.lte(120)),
 });
-export type TimingRule = z.infer<typeof timingRule>;
 
 const text = z.string().check(z.maxLength(600));
 const situation = z.enum(["as usual", "food part only", "ask"]);

@@ -65,12 +65,3 @@ export function BellIcon() {
     </Icon>
   );
 }
-
-/** Speech is off, or paused. */
-export function QuietIcon() {
-  return (
-    <Icon>
-      <path d="M3 9.5v5h4l5 4.5V5L7 9.5zM16 9l5.5 6M21.5 9L16 15" />
-    </Icon>
-  );
-}

@@ -9,7 +9,7 @@ import { usableReading, whyAsk, whyNotInForce } from "./silence.ts";
 import type { Caution, Reason, Silence, Silent, Situation, Told } from "./told.ts";
 
 // The question and the answer come with the function, for whoever calls it.
-export type { Caution, Reason, Silent, Situation, Told } from "./told.ts";
+export type { Silent, Situation, Told } from "./told.ts";
 
 interface Settled {
   readonly food: Exact;
