@@ -30,6 +30,9 @@ const PARTS: readonly Part[] = [
   { region: "buttock", side: "right" },
 ];
 
+/** The longer side of the drawing of a part, about. */
+const LENGTH = { belly: "bellyWidthMm", thigh: "thighLengthMm", arm: "armLengthMm", buttock: "bellyHeightMm" } as const;
+
 const WEEKS_12 = 84;
 const NO_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
 
@@ -59,14 +62,10 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
   const part = parts[place % Math.max(1, parts.length)] ?? PARTS[0];
   if (!part) return null;
   const { restDays, navelMm } = siteRules(me.card?.card.care ?? NO_CARE, body);
-  const chart = bodyChart({ ...part, body, uses, noGo: me.noGo, restDays, navelMm, here: null, apartMm: body.fingerMm });
-  const marks = chart.marks.map((mark) => ({
-    xMm: mark.xMm,
-    yMm: mark.yMm,
-    label: sayMark(mark),
-    kind: mark.kind,
-    radiusMm: mark.radiusMm,
-  }));
+  // Marks so far apart that two figures fit between them; the table below leaves nothing out.
+  const apartMm = body[LENGTH[part.region]] / 11;
+  const chart = bodyChart({ ...part, body, uses, noGo: me.noGo, restDays, navelMm, here: null, apartMm });
+  const marks = chart.marks.map((mark) => ({ ...mark, label: mark.daysAgo ? String(mark.daysAgo) : sayMark(mark) }));
   const name = part.region === "belly" ? "belly" : placeName({ ...part, outMm: 0, downMm: 0 });
   const here = uses.filter((use) => isOn(part, use.spot));
   const marked = me.noGo.filter((mark) => isOn(part, mark.spot));
@@ -83,7 +82,7 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
         </>
       }
     >
-      <div class="chart-drawing">
+      <div class={part.region === "belly" ? "chart-drawing chart-belly" : "chart-drawing"}>
         <BodyOutline
           region={part.region}
           widthMm={chart.widthMm}
@@ -93,6 +92,7 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
           edges={{ left: DAY_BOOK.left, right: DAY_BOOK.right }}
         />
       </div>
+      <p>{DAY_BOOK.chartNumbers}</p>
       {here.length === 0 ? (
         <p>{DAY_BOOK.noSpots}</p>
       ) : (

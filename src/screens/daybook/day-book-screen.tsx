@@ -57,7 +57,7 @@ export function DayBookScreen(props: DayBookProps) {
             ))
           : null
       }
-      aside={<BigButton role="bar" label={steps ? DAY_BOOK.fewer : DAY_BOOK.allSteps} onPress={() => showSteps(!steps)} />}
+      aside={<BigButton role="bar" label={steps ? DAY_BOOK.fewer : DAY_BOOK.allSteps} twoLines onPress={() => showSteps(!steps)} />}
       actions={
         <>
           <BigButton role="bar" safe label={DAY_BOOK.back} onPress={props.onClose} />

@@ -2,6 +2,9 @@
 import type { DayPage } from "#reports/day.ts";
 import { DAY_BOOK } from "#words/en/daybook.ts";
 
+/** A number and its unit stay on one line: "5 units". */
+const together = (text: string): string => text.replaceAll(/(\d) (?=[a-z])/g, "$1\u00a0");
+
 export function DayLines({ page, steps }: { page: DayPage; steps: boolean }) {
   return (
     <>
@@ -9,7 +12,7 @@ export function DayLines({ page, steps }: { page: DayPage; steps: boolean }) {
         <ul class="day-first" aria-label={DAY_BOOK.telephoned}>
           {page.first.map((step) => (
             <li key={`${step.time} ${step.text}`}>
-              {step.text} {step.time}.
+              {together(step.text)} {step.time}.
             </li>
           ))}
         </ul>
@@ -18,14 +21,14 @@ export function DayLines({ page, steps }: { page: DayPage; steps: boolean }) {
         {page.lines.map((line) => (
           <li key={line.seq} class={`day-line day-${line.kind}`}>
             <h2 class="day-time">{line.time}</h2>
-            <p>{line.text}</p>
+            <p>{together(line.text)}</p>
             {steps && line.steps.length > 0 ? (
               <ol class="day-steps">
                 {line.steps.map((step, place) => (
                   <li key={place}>
                     {/* The time stands only where it changes: a walk has many steps in one minute. */}
                     {step.time === (line.steps[place - 1]?.time ?? line.time) ? null : <span class="day-time">{step.time}: </span>}
-                    {step.text}
+                    {together(step.text)}
                   </li>
                 ))}
               </ol>

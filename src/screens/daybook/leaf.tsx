@@ -39,16 +39,16 @@ export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProp
   });
   const move = (way: 1 | -1) => view.current?.scrollBy({ top: way * SHARE * view.current.clientHeight });
   return (
-    <div class="leaf">
+    <main class="leaf">
       <div class="leaf-top">
         <h1 ref={heading} tabIndex={-1}>
           {title}
         </h1>
         {top ? <div class="leaf-people">{top}</div> : null}
       </div>
-      <main class="leaf-view" ref={view} aria-label={title} {...byKeys}>
+      <section class="leaf-view" ref={view} aria-label={title} {...byKeys}>
         {children}
-      </main>
+      </section>
       <div class="leaf-aside">
         {aside}
         {tall ? (
@@ -61,6 +61,6 @@ export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProp
       <nav class="leaf-actions" aria-label={DAY_BOOK.title}>
         {actions}
       </nav>
-    </div>
+    </main>
   );
 }

@@ -47,7 +47,6 @@ export function DrawerScreen(props: DrawerProps) {
 
   const close = { label: DRAWER.close, onPress: props.onClose };
   const back = { label: DRAWER.back, onPress: () => go(MENU) };
-  const ask = (which: "start own" | "empty demo") => go({ at: which });
 
   if (view.at === "start own" && props.onStartOwn) return <OwnQuestion about="own" onYes={props.onStartOwn} onNo={() => go(MENU)} />;
   if (view.at === "empty demo" && props.onEmptyDemo) return <OwnQuestion about="demo" onYes={props.onEmptyDemo} onNo={() => go(MENU)} />;
@@ -63,8 +62,8 @@ export function DrawerScreen(props: DrawerProps) {
       />
     );
   }
+  const own = props.onStartOwn ? <BigButton role="choice" label={DRAWER.startOwn} onPress={() => go({ at: "start own" })} /> : null;
   if (keeper === null && house.keepers.length === 0) {
-    const own = props.onStartOwn ? <BigButton role="choice" label={DRAWER.startOwn} onPress={() => ask("start own")} /> : null;
     const done = (first: KeeperHere) => {
       setKeeper(first);
       savedTo("keeper", MENU);
@@ -73,7 +72,7 @@ export function DrawerScreen(props: DrawerProps) {
       <KeeperPage key="first keeper" drawer={props} keep={keep} first {...draftOf("keeper", {})} back={close} extra={own} onDone={done} />
     );
   }
-  if (keeper === null) return <Gate {...props} onOpen={setKeeper} />;
+  if (keeper === null) return <Gate {...props} extra={own} onOpen={setKeeper} />;
 
   const me = "person" in view && view.person !== null ? (house.people[view.person] ?? null) : null;
   const page = { drawer: props, keep, back };

@@ -1,4 +1,5 @@
 // The way in: which keeper, and the PIN. Wrong tries make the next one wait, longer each time.
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { afterWrong, NO_TRIES, pinWait, settled } from "#keeping/pin.ts";
 import { BigButton } from "#ui/button.tsx";
@@ -8,8 +9,10 @@ import { DRAWER, waitWords } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
 
-interface GateProps extends Pick<DrawerProps, "house" | "now" | "checkPin" | "tries" | "onTries" | "onClose"> {
+interface GateProps extends Pick<DrawerProps, "house" | "now" | "checkPin" | "tries" | "onTries" | "onClose" | "demoPin"> {
   onOpen(keeper: KeeperHere): void;
+  /** Further buttons, for whoever has no PIN. */
+  extra: ComponentChildren;
 }
 
 export function Gate(props: GateProps) {
@@ -67,11 +70,13 @@ function PinPage({
   return (
     <Page
       title={DRAWER.pinTitle(keeper.name)}
+      lines={props.demoPin === undefined ? [] : [DRAWER.demoLine, DRAWER.demoPin(props.demoPin)]}
       notice={notice}
       said={checking ? DRAWER.checking : wait > 0 ? DRAWER.waitFor(waitWords(wait)) : null}
       actions={
         <>
           <BigButton role="choice" safe label={DRAWER.close} onPress={props.onClose} />
+          {props.extra}
           {onOther ? <BigButton role="choice" label={DRAWER.another} onPress={onOther} /> : null}
           <BigButton role="main" label={DRAWER.open} onPress={() => void open()} />
         </>

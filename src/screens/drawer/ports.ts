@@ -37,6 +37,8 @@ export interface DrawerProps {
   onTries(tries: PinTries): void;
   newId(): string;
   onClose(): void;
+  /** Given in the demo: the PIN that opens its drawer to everybody, shown at the gate. */
+  demoPin?: string;
   /** Given in the demo: the way to an own household. */
   onStartOwn?: () => void;
   /** Given in the demo: empties it and begins anew. Asks first by itself. */

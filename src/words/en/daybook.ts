@@ -36,6 +36,7 @@ export const DAY_BOOK = {
   place: "Place",
   noSpots: "No spot was used here in 12 weeks.",
   noGo: "Never used here",
+  chartNumbers: "Numbers are days since then.",
   chartTitle: (where: string) => `Spots of the last 12 weeks: ${where}`,
 } as const;
 
@@ -106,10 +107,11 @@ export function sayToldLater(event: Extract<Happened, { type: "dose told later" 
   return `${much} ${event.units === 1 ? "was" : event.units === null ? "was" : "were"} taken elsewhere, ${when}.`;
 }
 
-/** "Today, Wednesday, 3 June", "Wednesday, 3 June". */
+/** "Today, 3 June", "Wednesday, 3 June". */
 export function dayTitle(day: LocalDate, today: LocalDate): string {
   const noon = { wall: (daysBetween("1970-01-01", day) + 0.5) * DAY, offset: 0 };
-  return day === today ? `Today, ${dayAndMonth(noon)}` : dayAndMonth(noon);
+  const words = dayAndMonth(noon);
+  return day === today ? `Today, ${words.slice(words.indexOf(", ") + 2)}` : words;
 }
 
 export const daysAgo = (days: number): string => (days === 0 ? "Today" : days === 1 ? "Yesterday" : `${days} days ago`);

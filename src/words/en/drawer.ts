@@ -61,6 +61,7 @@ export const DRAWER = {
   sizes: "Letters and screen size",
   startOwn: "Start our own household",
   emptyDemo: "Begin the demo anew",
+  demoPin: (pin: string) => `Its PIN is ${pin}.`,
   demoLine: "This is the demo. Nobody here is real.",
 
   // A person

@@ -61,7 +61,7 @@ const turn = async (name: string) => {
 const lines = () =>
   within(screen.getByRole("main"))
     .queryAllByRole("heading", { level: 2 })
-    .map((time) => time.closest("li")?.querySelector("p")?.textContent);
+    .map((time) => time.closest("li")?.querySelector("p")?.textContent?.replaceAll("\u00a0", " "));
 
 describe("the day book", () => {
   it("shows a walk and an unreadable row, in the order of the log", async () => {
@@ -144,7 +144,7 @@ describe("the day book", () => {
   it("can be scrolled from the keyboard, by a region with a name", async () => {
     const { t, rows } = afterBreakfast();
     await open({ rowsOfDay: between(rows), house: t.state, now: t.now, onClose: vi.fn() });
-    const region = screen.getByRole("main");
+    const region = screen.getByRole("region");
     expect(region.tabIndex).toBe(0);
     expect(region.getAttribute("aria-label")).toMatch(/^Today, /);
   });

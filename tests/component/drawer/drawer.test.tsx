@@ -309,6 +309,21 @@ describe("the demo", () => {
   });
 });
 
+describe("the gate of the demo", () => {
+  it("shows its PIN, and needs none for an own household", async () => {
+    const own = vi.fn();
+    const begunDemo: NewFact = {
+      ...begun,
+      event: { type: "household begun", household: { kind: "demo", emergencyNumber: "911", country: "US" } },
+    };
+    render(<Kitchen start={withFacts([begunDemo, ines])} onStartOwn={own} demoPin="2580" />);
+    expect(screen.getByText("Its PIN is 2580.")).toBeTruthy();
+    await enter("Start our own household");
+    await enter("Yes, start our own");
+    expect(own).toHaveBeenCalledOnce();
+  });
+});
+
 describe("letters and screen size", () => {
   it("are changed at once, and measured against a bank card", async () => {
     const onPrefs = vi.fn();
