@@ -1,5 +1,6 @@
 // Words above the actions. If they do not fit they are turned in pages by one large button; nothing scrolls, unless a
 // single thing is taller than the room for it. The page with the sentence being spoken comes up by itself.
+// Before any page is turned the heading gives up its room: a question must not wait behind a button while its answers stand below.
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { BigButton } from "./button.tsx";
@@ -15,9 +16,10 @@ export interface PagerProps {
   children: ComponentChildren;
 }
 
-type Fit = { kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" };
+/** lean: the heading is for screen readers only. */
+type Fit = { lean: boolean } & ({ kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" });
 
-const whole: Fit = { kind: "whole" };
+const whole: Fit = { kind: "whole", lean: false };
 
 export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   const frame = useRef<HTMLDivElement>(null);
@@ -66,7 +68,7 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   };
   const scrolls = fit.kind === "scroll" ? { tabIndex: 0 } : {};
   return (
-    <div class="pager" ref={frame} data-fit={fit.kind}>
+    <div class="pager" ref={frame} data-fit={fit.kind} data-lean={fit.lean ? "yes" : undefined}>
       <div class="pager-view" ref={view} onScroll={unscroll} {...scrolls}>
         <div class="pager-words" ref={words} onFocusIn={(event) => turnTo(event.target as Element)}>
           {children}
@@ -81,19 +83,34 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   );
 }
 
-/** Tries the whole room first; only then gives some of it to the button that turns pages. */
+/** Tries the whole room first, then without the heading; only then gives some of it to the button that turns pages. */
 function fitOf(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
   showAll(words);
-  const before = frame.dataset.fit;
+  const { fit: before, lean: leanBefore } = frame.dataset;
+  const fits = () => view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
   frame.dataset.fit = "whole";
-  const fits = view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
+  delete frame.dataset.lean;
+  let fit = fits() ? whole : null;
+  if (fit === null) {
+    // Without a sentence the heading is all there is to read.
+    const lean = words.querySelector(".caption") !== null;
+    if (lean) frame.dataset.lean = "yes";
+    fit = fits() ? { kind: "whole", lean } : inPages(frame, view, words, lean);
+  }
+  frame.dataset.fit = before ?? "whole";
+  if (leanBefore === undefined) delete frame.dataset.lean;
+  else frame.dataset.lean = leanBefore;
+  return fit;
+}
+
+function inPages(frame: HTMLElement, view: HTMLElement, words: HTMLElement, lean: boolean): Fit {
   frame.dataset.fit = "pages";
   const height = view.clientHeight;
-  const pages = fits ? [] : pagesOf(linesIn(words), height);
-  frame.dataset.fit = before ?? "whole";
-  if (fits) return whole;
+  const pages = pagesOf(linesIn(words), height);
   const tooTall = pages.some((page) => page.bottom - page.top > height + 1);
-  return tooTall ? { kind: "scroll" } : { kind: "pages", pages };
+  if (tooTall) return { kind: "scroll", lean };
+  // One page even beside the button: only the air under the last line hangs over, and no button is needed.
+  return pages.length === 1 ? { kind: "whole", lean } : { kind: "pages", pages, lean };
 }
 
 /** Measures again after a change of room or letters, on the next frame: never inside the observer's own turn. */

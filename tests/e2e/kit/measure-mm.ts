@@ -110,7 +110,13 @@ export function clipped(page: Page): Promise<string[]> {
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
       const parent = node.parentElement;
       const text = node.textContent?.trim() ?? "";
-      if (!parent || text === "" || parent.closest("script, style, noscript, .for-ears, [data-lean] .screen-title, [data-fit=pages]") || !parent.checkVisibility()) continue;
+      if (
+        !parent ||
+        text === "" ||
+        parent.closest("script, style, noscript, .for-ears, [data-lean] .screen-title, [data-fit=pages]") ||
+        !parent.checkVisibility()
+      )
+        continue;
       const range = document.createRange();
       range.selectNodeContents(node);
       const box = range.getBoundingClientRect();
@@ -132,7 +138,12 @@ export function clipped(page: Page): Promise<string[]> {
     for (let node = again.nextNode(); node !== null; node = again.nextNode()) {
       const text = node.textContent?.trim() ?? "";
       const parent = node.parentElement;
-      if (!parent || text === "" || parent.closest("script, style, noscript, .for-ears, [data-lean] .screen-title, [data-fit=pages], [data-fit=scroll]")) continue;
+      if (
+        !parent ||
+        text === "" ||
+        parent.closest("script, style, noscript, .for-ears, [data-lean] .screen-title, [data-fit=pages], [data-fit=scroll]")
+      )
+        continue;
       if (!parent.checkVisibility()) continue;
       const range = document.createRange();
       range.selectNodeContents(node);
