@@ -19,7 +19,7 @@ export interface BellNow {
 /** Quiet until the earliest minute, then calling, insistent in the second half, loud from the latest minute on. Doubtful time: due. */
 export function bellNow(bell: Bell, now: Stamp, sure: boolean): BellNow {
   // At its worst: after a sleep of the tablet the bell may come early, never late.
-  const ms = oldestAge(bell.from, now, sure);
+  const ms = sure ? oldestAge(bell.from, now, sure) : null;
   if (ms === null) return { level: "loud", minutes: null, untilCallMs: 0, pastLatest: 0 };
   const minutes = Math.floor(ms / MINUTE);
   const pastLatest = ms >= bell.latestMs ? Math.floor((ms - bell.latestMs) / MINUTE) : -1;

@@ -2,6 +2,7 @@
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { checkUnits } from "#rules/pen/units.ts";
 import { clockJump } from "#rules/time/clock-jump.ts";
 import { backEvents } from "./back.ts";
 import { silenceDue } from "./bell.ts";
@@ -107,6 +108,18 @@ function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guar
   }
 }
 
+/** Longer ago than this a dose told later plays no part, and the number is a slip. */
+const MOST_MINUTES_AGO = 2 * 24 * 60;
+
+/** Why a dose told later cannot be: a number that no pen shows, or a time that is none. */
+function whyNotLater(intent: Extract<Intent, { do: "tell a dose later" }>): Refusal | null {
+  const { units, minutesAgo } = intent;
+  const checked = units === null ? null : checkUnits(String(units), "0.5");
+  if (checked && !checked.ok) return { no: "units", why: checked.why, text: String(units) };
+  if (minutesAgo !== null && !(minutesAgo >= 0 && minutesAgo <= MOST_MINUTES_AGO)) return { no: "units", why: "not a time ago", text: String(minutesAgo) };
+  return null;
+}
+
 /** Intents of the kitchen screen and of the clock; null when the intent belongs to the walk in front. */
 function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[] | null {
   const own = (person: string, walk: string | null, event: Happened): NewFact => ({ person, walk, event });
@@ -149,6 +162,8 @@ export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: st
   const before = [...clock, ...unanswered];
   if (!fits(offers(state, now, guards), intent)) return { facts: before, refusal: { no: "not offered here" } };
 
+  const wrong = intent.do === "tell a dose later" ? whyNotLater(intent) : null;
+  if (wrong) return { facts: before, refusal: wrong };
   const facts = houseFacts(state, intent, walkId);
   if (facts) {
     const after = foldNew(state, facts, now);

@@ -6,8 +6,11 @@ import { withoutAll } from "./voiding.ts";
 
 const quiet = { draft: null, wait: null, waitDone: null } as const;
 
-function given(walk: Walk, event: Extract<Happened, { type: "number given" }>): Draft {
-  return { slot: event.slot, text: event.text, via: event.via, helper: event.helper, first: walk.draft?.first ?? null };
+function given(walk: Walk, event: Extract<Happened, { type: "number given" }>, at: Stamp): Draft {
+  const first = walk.draft?.first ?? null;
+  // Given a second time for its digits, it is as old as the first time.
+  const since = first !== null && walk.draft ? walk.draft.at : at;
+  return { slot: event.slot, text: event.text, via: event.via, helper: event.helper, first, at: since };
 }
 
 function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
@@ -36,7 +39,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "near miss":
       return { ...walk, slips: walk.slips + 1 };
     case "number given":
-      return { ...walk, draft: given(walk, event) };
+      return { ...walk, draft: given(walk, event, at) };
     case "digits asked again":
       return { ...walk, draft: walk.draft ? { ...walk.draft, first: walk.draft.text, text: "" } : null };
     case "number turned down":
@@ -44,11 +47,13 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "unit agreed":
       return { ...walk, unitAgreed: event.unit };
     case "taken answered":
-      return { ...walk, ...quiet, taken: { how: event.how } };
+      // A wait that runs goes on: the question comes again after a turn to somebody else, in the middle of a drying wait too.
+      return { ...walk, draft: null, taken: { how: event.how } };
     case "hands washed":
       return { ...walk, ...quiet, wash: { how: event.how } };
     case "reading taken": {
-      const reading = { glucose: event.glucose, word: null, source: event.source, at, via: event.via };
+      // As old as when it was given, not as when it was agreed to.
+      const reading = { glucose: event.glucose, word: null, source: event.source, at: walk.draft?.at ?? at, via: event.via };
       return { ...walk, ...quiet, unitAgreed: null, reading, low: walk.low ? readingInLow(walk.low, event.glucose, null) : null };
     }
     case "meter word read": {

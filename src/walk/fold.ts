@@ -4,6 +4,7 @@ import type { Happened } from "#events/happened.ts";
 import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { foldWalk } from "./fold-walk.ts";
+import { without } from "./voiding.ts";
 import { freshWalk } from "./fresh.ts";
 import { emptyHouse, type HouseState, type PersonState, type RapidDose } from "./state.ts";
 
@@ -12,13 +13,20 @@ export type Fact =
   | { readable: true; seq: number; at: Stamp; person: string | null; walk: string | null; event: Happened }
   | { readable: false; seq: number; wall: number | null };
 
+type Readable = Extract<Fact, { readable: true }>;
+
 /** Doses older than this play no part in any rule: no window, spacing or on-board field may reach further back. */
 const DOSES_KEPT_MS = 2 * DAY;
 /** Spots are kept well past the longest rest a card can ask for. */
 const USES_KEPT_MS = 200 * DAY;
 
-function withDose(person: PersonState, dose: RapidDose): PersonState {
-  const others = person.doses.filter((d) => (d.walk === null || d.walk !== dose.walk) && dose.at.wall - d.at.wall < DOSES_KEPT_MS);
+const after = (stamp: Stamp, ms: number): Stamp => ({ ...stamp, wall: stamp.wall + ms, mono: stamp.mono + ms });
+
+/** Old doses are let go by a clock that is sure, and by no other (promise 14). */
+function withDose(person: PersonState, dose: RapidDose, sure: boolean): PersonState {
+  const others = person.doses.filter(
+    (d) => (d.walk === null || d.walk !== dose.walk) && (!sure || dose.at.wall - d.at.wall < DOSES_KEPT_MS),
+  );
   return { ...person, doses: [dose, ...others] };
 }
 
@@ -31,13 +39,18 @@ function penUsed(person: PersonState, id: string | null, units: number): PersonS
 }
 
 /** What an event of a walk does to the person around the walk. */
-function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: string | null): PersonState {
+function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, sure: boolean): PersonState {
   const walk = person.walk;
   switch (event.type) {
     case "person changed":
       return { ...person, person: event.person };
     case "card signed":
-      return { ...person, card: { card: event.card, hash: event.cardHash, signature: event.signature } };
+      // A dose told by the card before is no dose any more, unless the needle step was opened with it.
+      return {
+        ...person,
+        card: { card: event.card, hash: event.cardHash, signature: event.signature },
+        walk: walk && !walk.injectOpened ? { ...without(without(walk, "card"), "dial"), draft: walk.low ? walk.draft : null } : walk,
+      };
     case "pen added":
       return { ...person, pens: [...person.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
     case "pen opened":
@@ -53,6 +66,7 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
       return withDose(
         { ...person, walk: walk && !walk.injectOpened ? { ...walk, taken: null } : walk },
         { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null },
+        sure,
       );
     case "pen primed":
       return penUsed(person, walk?.penCheck.pen ?? null, person.card?.card.care.primeUnits ?? 2);
@@ -60,7 +74,8 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
       if (!walk || walkId === null) return person;
       const timing = person.card?.card.timing;
       const eaten = walk.eatenFirst;
-      const dosed = withDose(person, { walk: walkId, at, agoMinutes: 0, units: walk.dial?.units ?? null, certain: false, meal: walk.meal });
+      const asOpened = { walk: walkId, at, agoMinutes: 0, units: walk.dial?.units ?? null, certain: false, meal: walk.meal };
+      const dosed = withDose(person, asOpened, sure);
       return {
         ...dosed,
         uses: walk.place ? [{ spot: walk.place, at: at.wall }, ...person.uses.filter((u) => at.wall - u.at < USES_KEPT_MS)] : person.uses,
@@ -77,15 +92,13 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
     }
     case "injected": {
       if (walkId === null) return person;
-      const dosed = withDose(person, {
-        walk: walkId,
-        at,
-        agoMinutes: 0,
-        units: event.units,
-        certain: event.certain,
-        meal: walk?.meal ?? null,
-      });
-      return penUsed({ ...dosed, bell: person.bell ? { ...person.bell, from: at } : person.bell }, event.pen, event.units ?? 0);
+      const known = { walk: walkId, at, agoMinutes: 0, units: event.units, certain: event.certain, meal: walk?.meal ?? null };
+      return penUsed(withDose(person, known, sure), event.pen, event.units ?? 0);
+    }
+    case "wait ended": {
+      // The insulin is in when the hold is over, whenever that is said. Without a counted hold the bell counts from the opening: early, never late.
+      const hold = event.for === "hold" ? walk?.wait : null;
+      return hold && person.bell ? { ...person, bell: { ...person.bell, from: after(hold.began, hold.ms) } } : person;
     }
     case "needle did not go in":
       if (walkId === null) return person;
@@ -103,10 +116,10 @@ function foldPerson(person: PersonState, event: Happened, at: Stamp, walkId: str
   }
 }
 
-function foldPersonAndWalk(person: PersonState, fact: Extract<Fact, { readable: true }>): PersonState {
+function foldPersonAndWalk(person: PersonState, fact: Readable, sure: boolean): PersonState {
   const { event, at } = fact;
   if (event.type === "walk opened" && fact.walk) return { ...person, walk: freshWalk(fact.walk, event.kind, event.meal, at) };
-  const around = foldPerson(person, event, at, fact.walk);
+  const around = foldPerson(person, fact, sure);
   if (!around.walk || fact.walk !== around.walk.id) return around;
   const walk = foldWalk(around.walk, event, at);
   if (event.type === "walk ended") {
@@ -128,6 +141,13 @@ function clearSince(state: HouseState, event: Happened, at: Stamp): number | nul
   return state.clearSince;
 }
 
+/** A doubtful clock, or a row that may have been a dose: "taken already?" is looked at again by every walk that has not reached the needle (promise 10). */
+function askTakenAgain(people: HouseState["people"]): HouseState["people"] {
+  return Object.fromEntries(
+    Object.entries(people).map(([id, p]) => [id, p.walk && !p.walk.injectOpened ? { ...p, walk: { ...p.walk, taken: null } } : p]),
+  );
+}
+
 /** After a start of the app, a walk that had opened the injection is asked about before anything else. */
 function askAboutNeedles(people: HouseState["people"]): HouseState["people"] {
   return Object.fromEntries(
@@ -137,7 +157,7 @@ function askAboutNeedles(people: HouseState["people"]): HouseState["people"] {
   );
 }
 
-function frontAfter(state: HouseState, fact: Extract<Fact, { readable: true }>): string | null {
+function frontAfter(state: HouseState, fact: Readable): string | null {
   switch (fact.event.type) {
     case "walk opened":
     case "walk turned to":
@@ -151,8 +171,9 @@ function frontAfter(state: HouseState, fact: Extract<Fact, { readable: true }>):
 }
 
 export function fold(state: HouseState, fact: Fact): HouseState {
-  if (!fact.readable) return { ...state, lastSeq: fact.seq, unreadable: [...state.unreadable, fact.wall] };
+  if (!fact.readable) return { ...state, lastSeq: fact.seq, unreadable: [...state.unreadable, fact.wall], people: askTakenAgain(state.people) };
   const { event, at } = fact;
+  const sure = state.doubt === null && event.type !== "clock doubted" && event.type !== "tablet started";
   const base: HouseState = {
     ...state,
     lastSeq: fact.seq,
@@ -160,7 +181,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
     clearSince: clearSince(state, event, at),
     front: frontAfter(state, fact),
     // A row without a readable time lies before the next readable one.
-    unreadable: state.unreadable.map((w) => w ?? at.wall).filter((w) => at.wall - w < DOSES_KEPT_MS),
+    unreadable: state.unreadable.map((w) => w ?? at.wall).filter((w) => !sure || at.wall - w < DOSES_KEPT_MS),
   };
   switch (event.type) {
     case "household begun":
@@ -187,15 +208,15 @@ export function fold(state: HouseState, fact: Fact): HouseState {
         },
       };
     case "tablet started":
-      return { ...base, doubt: base.household ? "restart" : null, people: askAboutNeedles(base.people) };
+      return { ...base, doubt: base.household ? "restart" : null, people: askAboutNeedles(askTakenAgain(base.people)) };
     case "clock doubted":
-      return { ...base, doubt: event.why };
+      return { ...base, doubt: event.why, people: askTakenAgain(base.people) };
     case "clock agreed":
       return { ...base, doubt: null };
     default: {
       const person = fact.person === null ? undefined : base.people[fact.person];
       if (!person || fact.person === null) return base;
-      return { ...base, people: { ...base.people, [fact.person]: foldPersonAndWalk(person, fact) } };
+      return { ...base, people: { ...base.people, [fact.person]: foldPersonAndWalk(person, fact, sure) } };
     }
   }
 }

@@ -7,13 +7,16 @@ import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
 import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
-import type { HouseState, PersonState, ReadingAnswer, Walk } from "./state.ts";
+import type { HouseState, PersonState, RapidDose, ReadingAnswer, Walk } from "./state.ts";
 
 /** Is a second mealtime dose possible? Doubt counts as possible (promises 10 and 14). */
 export type Window =
   | { is: "clear" }
   | { is: "a dose inside"; minutesAgo: number | null; units: Units | null; certain: boolean }
   | { is: "not known" };
+
+/** Minutes that a dose lay back at least when it was told: a time that nobody knows is still not later than the telling. */
+const atLeastAgo = (dose: RapidDose): number => dose.agoMinutes ?? 0;
 
 function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
   const sure = house.doubt === null;
@@ -22,11 +25,11 @@ function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
   const windowMs = minutes * MINUTE;
   for (const dose of me.doses) {
     const ms = elapsed(dose.at, now, sure);
-    const total = ms === null || dose.agoMinutes === null ? null : ms + dose.agoMinutes * MINUTE;
+    const total = ms === null ? null : ms + atLeastAgo(dose) * MINUTE;
     if (total === null || total < windowMs) {
       return {
         is: "a dose inside",
-        minutesAgo: total === null ? null : Math.floor(total / MINUTE),
+        minutesAgo: total === null || dose.agoMinutes === null ? null : Math.floor(total / MINUTE),
         units: dose.units,
         certain: dose.certain,
       };
@@ -40,7 +43,7 @@ function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
 function recentDoses(me: PersonState, now: Stamp, sure: boolean): Situation["recent"] {
   return me.doses.map((dose) => {
     const ms = elapsed(dose.at, now, sure);
-    const minutesAgo = ms === null || dose.agoMinutes === null ? null : Math.floor(ms / MINUTE) + dose.agoMinutes;
+    const minutesAgo = ms === null ? null : Math.floor(ms / MINUTE) + atLeastAgo(dose);
     return { minutesAgo, units: dose.units };
   });
 }

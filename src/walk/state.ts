@@ -26,6 +26,8 @@ export interface Draft {
   helper: string | null;
   /** The text agreed to once, when its digits are asked for a second time; text is "" until they come. */
   first: string | null;
+  /** When it was first given. */
+  at: Stamp;
 }
 
 export interface ReadingAnswer {
@@ -112,7 +114,7 @@ export interface RapidDose {
   /** Id of nothing: doses are told apart by walk, null for one told later. */
   walk: string | null;
   at: Stamp;
-  /** Extra minutes before `at`, for a dose told later; null: time not known. */
+  /** Extra minutes before `at`, for a dose told later; null: time not known, but not after `at`. */
   agoMinutes: number | null;
   /** null: amount not known. */
   units: Units | null;

@@ -35,8 +35,23 @@ describe("a reading that grew old (promise 1)", () => {
   it("is old after a sleep of the tablet in which only the wall clock went on", () => {
     const t = odileAt("dial");
     setClock(t, 3600);
-    t.send({ do: "pass time" }, { do: "agree clock" });
+    t.send({ do: "pass time" }, { do: "agree clock" }, { do: "answer taken", answer: "no" });
     expect(walk(t).reading).toBeNull();
+  });
+
+  it("is as old as when it was given, however late it is agreed to", () => {
+    const t = odileAt("reading").send({ do: "give number", slot: "reading", text: "120", via: "touch", helper: null });
+    t.pass(20 * 60);
+    t.send({ do: "agree number" }, { do: "exercise", hard: false }, { do: "meal is ready" });
+    expect(t.types()).not.toContain("dose told");
+    expect(t.step()).toBe("reading");
+  });
+
+  it("is as old as the first time when its digits are given a second time", () => {
+    const t = odileAt("reading").send({ do: "give number", slot: "reading", text: "260", via: "touch", helper: null }, { do: "agree number" });
+    t.pass(20 * 60);
+    t.send({ do: "give number", slot: "reading", text: "260", via: "touch", helper: null }, { do: "exercise", hard: false }, { do: "meal is ready" });
+    expect(t.types()).not.toContain("dose told");
   });
 
   it("is no ground for a telephoned number either: a new reading comes first", () => {
