@@ -20,10 +20,10 @@ export interface ChoiceListProps {
 export function ChoiceList({ name, choices }: ChoiceListProps) {
   if (choices.length > 4) throw new Error(`${choices.length} choices on one screen: 4 at most`);
   return (
-    <div class="choices" role="group" aria-label={name}>
+    <fieldset class="choices" aria-label={name}>
       {choices.map(({ id, ...choice }) => (
         <BigButton key={id} role="choice" {...choice} />
       ))}
-    </div>
+    </fieldset>
   );
 }

@@ -35,7 +35,8 @@ export function nextPlace(boxes: readonly Box[], from: number, way: Way): number
 function distanceThatWay(from: Box, to: Box, way: Way): number {
   const along = { left: from.left - to.right, right: to.left - from.right, up: from.top - to.bottom, down: to.top - from.bottom }[way];
   if (along < 0 || from.right === from.left) return Number.POSITIVE_INFINITY;
-  const sideways = way === "up" || way === "down" ? apart(from.left, from.right, to.left, to.right) : apart(from.top, from.bottom, to.top, to.bottom);
+  const sideways =
+    way === "up" || way === "down" ? apart(from.left, from.right, to.left, to.right) : apart(from.top, from.bottom, to.top, to.bottom);
   return along + 2 * sideways;
 }
 
@@ -70,8 +71,15 @@ export function useKeys({ onBack }: { onBack: () => void }): void {
 
 function step(way: Way): void {
   const buttons = [...document.querySelectorAll<HTMLButtonElement>("button.button")];
-  const from = buttons.findIndex((button) => button === document.activeElement);
-  const next = buttons[nextPlace(buttons.map((button) => button.getBoundingClientRect()), from, way)];
+  const from = buttons.findIndex((button) => button.matches(":focus"));
+  const next =
+    buttons[
+      nextPlace(
+        buttons.map((button) => button.getBoundingClientRect()),
+        from,
+        way,
+      )
+    ];
   next?.focus();
 }
 

@@ -111,7 +111,16 @@ describe("the number pad", () => {
   it("stops listening when it is gone", () => {
     const calls: string[] = [];
     const { unmount } = render(
-      <NumberPad value="" onDigit={(d) => calls.push(d)} onDelete={vi.fn()} onDone={vi.fn()} unitWords="units" label="Dose" doneLabel="OK" deleteLabel="Delete" />,
+      <NumberPad
+        value=""
+        onDigit={(d) => calls.push(d)}
+        onDelete={vi.fn()}
+        onDone={vi.fn()}
+        unitWords="units"
+        label="Dose"
+        doneLabel="OK"
+        deleteLabel="Delete"
+      />,
     );
     unmount();
     typed("5");

@@ -33,7 +33,9 @@ describe("the countdown", () => {
 
 describe("a notice", () => {
   it("says what we got, what is wrong and what to do, in this order", () => {
-    const { container } = render(<Notice heading="Number too big" got="You entered 1800." wrong="Readings go up to 600." todo="Press the numbers again." />);
+    const { container } = render(
+      <Notice heading="Number too big" got="You entered 1800." wrong="Readings go up to 600." todo="Press the numbers again." />,
+    );
     expect(screen.getByRole("heading", { name: "Number too big" })).toBeTruthy();
     expect([...container.querySelectorAll("p")].map((line) => line.textContent)).toEqual([
       "You entered 1800.",
@@ -133,7 +135,17 @@ describe("calibration", () => {
 describe("a text field", () => {
   it("is named by its label and described by hint and problem, and keeps a wrong entry", () => {
     const onInput = vi.fn();
-    render(<TextField label="Largest dose" value="180" onInput={onInput} hint="In units." problem="The card allows 60 at most." keyboard="numeric" unitWords="units" />);
+    render(
+      <TextField
+        label="Largest dose"
+        value="180"
+        onInput={onInput}
+        hint="In units."
+        problem="The card allows 60 at most."
+        keyboard="numeric"
+        unitWords="units"
+      />,
+    );
     const box = screen.getByLabelText("Largest dose");
     const about = (box.getAttribute("aria-describedby") ?? "").split(" ").map((id) => document.getElementById(id)?.textContent);
     expect(about).toEqual(["In units.", "The card allows 60 at most."]);

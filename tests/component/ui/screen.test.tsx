@@ -130,11 +130,21 @@ describe("asking for a second yes", () => {
     const no = vi.fn();
     render(
       <GuardProvider guard={calm}>
-        <Confirm {...base} title="Stop this walk?" yes={{ label: "Yes, stop here", onPress: yes }} no={{ label: "No, go on", onPress: no }} />
+        <Confirm
+          {...base}
+          title="Stop this walk?"
+          yes={{ label: "Yes, stop here", onPress: yes }}
+          no={{ label: "No, go on", onPress: no }}
+        />
       </GuardProvider>,
     );
     expect(screen.queryByRole("dialog")).toBeNull();
-    expect(screen.getAllByRole("button").slice(-2).map((button) => button.textContent)).toEqual(["No, go on", "Yes, stop here"]);
+    expect(
+      screen
+        .getAllByRole("button")
+        .slice(-2)
+        .map((button) => button.textContent),
+    ).toEqual(["No, go on", "Yes, stop here"]);
     press("No, go on");
     expect([yes.mock.calls.length, no.mock.calls.length]).toEqual([0, 1]);
     press("Yes, stop here");

@@ -18,6 +18,8 @@ export async function axe(page: Page): Promise<string[]> {
 }
 
 function line(kind: string, rule: Result): string {
-  const places = rule.nodes.map((node) => `${node.target.join(" ")} (${[...node.any, ...node.all, ...node.none].map((check) => check.message).join("; ")})`);
+  const places = rule.nodes.map(
+    (node) => `${node.target.join(" ")} (${[...node.any, ...node.all, ...node.none].map((check) => check.message).join("; ")})`,
+  );
   return `${kind} ${rule.id}: ${rule.help}: ${places.join(", ")}`;
 }

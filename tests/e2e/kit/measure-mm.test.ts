@@ -57,12 +57,28 @@ describe("the measures in millimetres", () => {
   });
 
   it.each([
-    ["words that hang out of their button", '<button style="left:50px;width:60px;white-space:nowrap">Something is wrong</button>', "hangs out of its button"],
-    ["words cut off below", '<div style="height:40px;overflow:hidden"><p style="margin:0">One.</p><p style="margin:0">Two.</p></div>', '"Two." is cut off below'],
+    [
+      "words that hang out of their button",
+      '<button style="left:50px;width:60px;white-space:nowrap">Something is wrong</button>',
+      "hangs out of its button",
+    ],
+    [
+      "words cut off below",
+      '<div style="height:40px;overflow:hidden"><p style="margin:0">One.</p><p style="margin:0">Two.</p></div>',
+      '"Two." is cut off below',
+    ],
     ["words off the glass", '<p style="position:absolute;top:790px;margin:0;height:10px;overflow:clip">Low.</p>', "leaves the glass"],
-    ["words over words", '<p style="position:absolute;top:200px;left:0">One.</p><p style="position:absolute;top:215px;left:0">Two.</p>', "run into each other"],
+    [
+      "words over words",
+      '<p style="position:absolute;top:200px;left:0">One.</p><p style="position:absolute;top:215px;left:0">Two.</p>',
+      "run into each other",
+    ],
     ["a page wider than the glass", '<div style="width:1500px;height:10px"></div>', "wider than the glass"],
-    ["controls over controls", '<button style="left:50px">Back</button><button style="left:200px">Next</button>', '"Back" and "Next" overlap'],
+    [
+      "controls over controls",
+      '<button style="left:50px">Back</button><button style="left:200px">Next</button>',
+      '"Back" and "Next" overlap',
+    ],
   ])("find %s", async (_name, body, fault) => {
     await show(body);
     expect((await clipped(page)).join("\n")).toContain(fault);

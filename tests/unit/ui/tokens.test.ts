@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 type Tokens = ReadonlyMap<string, string>;
 
 const css = readFileSync("src/ui/tokens.css", "utf8");
-const light = colours(block(':root {'));
+const light = colours(block(":root {"));
 const dark = colours(block(':root[data-theme="dark"] {'));
 
 // Ink first, what it stands on second: every pair that meets on a screen.
@@ -59,8 +59,9 @@ describe("the sheets of the large parts", () => {
   const all = sheets.map((name) => readFileSync(`src/ui/${name}.css`, "utf8").replace(/\/\*[\s\S]*?\*\//g, "")).join("\n");
 
   it("move nothing, slant nothing and shout nothing", () => {
-    expect(all).not.toMatch(/@keyframes|font-style:\s*(italic|oblique)|text-transform|text-decoration:\s*underline/);
-    expect(all.match(/(animation|transition):[^;]*/g)).toEqual(["animation: none !important", "transition: none !important"]);
+    expect(all).not.toMatch(
+      /@keyframes|animation|transition|[^r]scroll-behavior|font-style:\s*(italic|oblique)|text-transform|text-decoration:\s*underline/,
+    );
   });
 
   it("use no light letters", () => {
