@@ -2,7 +2,6 @@
 import { useState } from "preact/hooks";
 import type { NumberSlot } from "#events/told.ts";
 import { Bar } from "#screens/shared/bar.tsx";
-import { Notice } from "#ui/notice.tsx";
 import { NumberPad } from "#ui/number-pad.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { frontPerson } from "#walk/offers.ts";
@@ -36,16 +35,17 @@ export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose()
   const unit = unitFor(slot, house);
   const caller = slot === "telephoned number" ? (frontPerson(house)?.card?.card.clinic.name ?? null) : null;
   const add = (mark: string) => setText((t) => (t.length < MOST_DIGITS ? t + mark : t));
+  // A refusal takes the place of the question, in pages if need be: over the pad it would hide the digits, or be hidden by them.
+  const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : [PAD_TITLE[slot]];
   return (
     <Screen
-      title={PAD_TITLE[slot]}
-      screenKey={`${props.screenKey} pad ${slot}`}
+      title={refusal ? refusal.heading : PAD_TITLE[slot]}
+      screenKey={`${props.screenKey} pad ${slot} ${refusal?.heading ?? ""}`}
       bar={<Bar chrome={{ ...chrome, onBack: props.onClose }} />}
-      sentences={refusal ? [] : [{ text: PAD_TITLE[slot], current: false }]}
+      sentences={lines.map((line, place) => ({ text: line, current: refusal !== null && place === props.speaking }))}
       moreLabel={FIXED.more}
       focusHeading={props.focusHeading}
       shape="pad"
-      banner={refusal ? <Notice {...refusal} /> : null}
     >
       <NumberPad
         value={text}

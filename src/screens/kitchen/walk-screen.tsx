@@ -7,7 +7,6 @@ import type { NumberSlot } from "#events/told.ts";
 import { Bar, type Chrome } from "#screens/shared/bar.tsx";
 import { BigButton } from "#ui/button.tsx";
 import { Countdown } from "#ui/countdown.tsx";
-import { Notice } from "#ui/notice.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { type Offer, waitLeft } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
@@ -102,22 +101,21 @@ export function WalkScreen(props: WalkScreenProps) {
         ]
       : [];
   const left = walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
-  const sentences = say.lines.map((text, i) => ({ text, current: i === props.speaking }));
+  const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
+  const sentences = lines.map((text, i) => ({ text, current: i === props.speaking }));
   return (
     <Screen
-      title={say.title}
+      title={refusal ? refusal.heading : say.title}
       screenKey={props.screenKey}
       bar={<Bar chrome={chrome} />}
-      sentences={refusal ? [] : sentences}
+      sentences={sentences}
       moreLabel={FIXED.more}
       focusHeading={props.focusHeading}
       banner={props.banner}
       side={sideOf(say, left, house)}
-      hideTitle={actions.length + more.length > 2 || say.lines.length > 2}
+      hideTitle={refusal === null && (actions.length + more.length > 2 || say.lines.length > 2)}
       actions={[...more, ...actions].map((b) => <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />)}
-    >
-      {refusal ? <Notice {...refusal} /> : null}
-    </Screen>
+    />
   );
 }
 
@@ -131,7 +129,8 @@ function sideOf(say: Say, left: number | null, house: HouseState): ComponentChil
   const me = frontPerson(house);
   const walk = me?.walk;
   if (walk && me && stepOf(walk) === "place" && walk.offered) return <PlaceDrawing spot={walk.offered.spot} me={me} title={say.title} />;
-  if (left !== null) return <Countdown secondsLeft={left} words={`${left} seconds ${FIXED.left}`} />;
+  // Once it is over, the tone and the words say so: a big nought would be read as a number to act on.
+  if (left !== null && left > 0) return <Countdown secondsLeft={left} words={`${left} seconds ${FIXED.left}`} />;
   if (!say.big) return null;
   return (
     <p class="big-number">
