@@ -36,6 +36,7 @@ export function WrongScreen(props: OverlayProps & { numbers: readonly string[] }
       title={FIXED.whatIsWrong}
       lines={props.numbers}
       buttons={buttons}
+      byHand={wrongs.some((intent) => intent.do === "open low") && Object.keys(props.house.people).length > 1}
     />
   );
 }

@@ -34,7 +34,10 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "open meal":
       return label(MEALS[intent.meal]);
     case "open low":
-      return label("I feel low", "i feel strange", "low sugar");
+      // Between walks nobody is in front: with two people in the house the button says whose low it is.
+      return Object.keys(house.people).length > 1
+        ? label(`${house.people[intent.person]?.person.name ?? ""} feels low`)
+        : label("I feel low", "i feel strange", "low sugar");
     case "turn to":
       return label(`Carry on: ${house.people[intent.person]?.person.name ?? ""}`, "carry on");
     case "set aside":
