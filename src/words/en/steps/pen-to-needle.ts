@@ -56,8 +56,9 @@ export function sayPlaceStep(c: Ctx): Say {
     };
   }
   const rest = offered.fullRest ? [] : [`It has rested ${offered.restDays} days, less than planned.`];
+  const name = placeName(offered.spot);
   return {
-    title: placeName(offered.spot),
+    title: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     lines: [...sayPlace(directions(offered.spot, c.me.person.body)), ...rest, "Is the skin well?"],
   };
 }
