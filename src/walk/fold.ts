@@ -6,7 +6,7 @@ import type { Stamp } from "#events/stamp.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { without } from "./voiding.ts";
 import { freshWalk } from "./fresh.ts";
-import { emptyHouse, type HouseState, type PersonState, type RapidDose } from "./state.ts";
+import { emptyHouse, type HouseState, type PersonState, type RapidDose, type Walk } from "./state.ts";
 
 /** A stored row as the fold needs it. */
 export type Fact =
@@ -38,6 +38,10 @@ function penUsed(person: PersonState, id: string | null, units: number): PersonS
   return { ...person, pens: person.pens.map((p) => (p.pen.id === id ? { ...p, used: p.used + units } : p)) };
 }
 
+/** A dose told before is no dose any more, unless the needle step was opened with it. */
+const doseAskedAgain = (walk: Walk): Walk =>
+  walk.injectOpened ? walk : { ...without(without(walk, "card"), "dial"), draft: walk.low ? walk.draft : null };
+
 /** What an event of a walk does to the person around the walk. */
 function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, sure: boolean): PersonState {
   const walk = person.walk;
@@ -45,11 +49,10 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
     case "person changed":
       return { ...person, person: event.person };
     case "card signed":
-      // A dose told by the card before is no dose any more, unless the needle step was opened with it.
       return {
         ...person,
         card: { card: event.card, hash: event.cardHash, signature: event.signature },
-        walk: walk && !walk.injectOpened ? { ...without(without(walk, "card"), "dial"), draft: walk.low ? walk.draft : null } : walk,
+        walk: walk && doseAskedAgain(walk),
       };
     case "pen added":
       return { ...person, pens: [...person.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
@@ -62,9 +65,9 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
     case "no-go place cleared":
       return { ...person, noGo: person.noGo.filter((n) => n.id !== event.id) };
     case "dose told later":
-      // A walk in progress looks again at "taken already?".
+      // A walk in progress looks again at "taken already?", and asks the card again: spacing and insulin on board have changed.
       return withDose(
-        { ...person, walk: walk && !walk.injectOpened ? { ...walk, taken: null } : walk },
+        { ...person, walk: walk && !walk.injectOpened ? { ...doseAskedAgain(walk), taken: null } : walk },
         { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null },
         sure,
       );

@@ -3,6 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Outcome, press, type StepRules } from "#walk/context.ts";
+import { stepOf, type Walk } from "#walk/state.ts";
 import { uncertainDose } from "./inject.ts";
 
 /** Mishaps that leave nobody knowing how much went in. */
@@ -20,12 +21,26 @@ export const MISHAPS: readonly MishapKind[] = [
   "something else",
 ];
 
-/** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
-export function report(c: Ctx, mishap: MishapKind): Outcome {
-  const open = c.walk.injectOpened !== null && c.walk.injected === null;
-  const dose: Happened[] = open && UNCERTAIN.includes(mishap) ? [uncertainDose(c)] : [];
-  return happen(...dose, { type: "mishap opened", kind: mishap });
+/** Whatever the book says, more insulin or another one may be in the body. */
+const MORE_THAN_THE_BOOK: readonly MishapKind[] = ["too much", "wrong insulin"];
+
+/** While the pen is tested these are the pen's trouble, and nobody injected yet. */
+const PEN_TROUBLE: readonly MishapKind[] = ["nothing came out", "button too stiff"];
+
+export const isPenTrouble = (walk: Walk, mishap: MishapKind): boolean => PEN_TROUBLE.includes(mishap) && stepOf({ ...walk, mishap: null }) === "pen";
+
+/** What a mishap says about insulin in the body. Nothing else keeps the walk from going on to a second dose once the advice was heard. */
+function doseOf(c: Ctx, mishap: MishapKind): Happened[] {
+  const { injectOpened, injected } = c.walk;
+  const told: Happened = { type: "dose told later", units: null, minutesAgo: null };
+  if (injectOpened && !injected) return UNCERTAIN.includes(mishap) ? [uncertainDose(c)] : [];
+  if (injected) return MORE_THAN_THE_BOOK.includes(mishap) ? [told] : [];
+  // Reported before the needle step: insulin went in without the tablet, or may have. It counts, and "taken already?" is asked again.
+  return UNCERTAIN.includes(mishap) && !isPenTrouble(c.walk, mishap) ? [told] : [];
 }
+
+/** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
+export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...doseOf(c, mishap), { type: "mishap opened", kind: mishap });
 
 export const mishap: StepRules = {
   offers: () => [press("main", { do: "heard mishap advice" })],

@@ -4,6 +4,7 @@ import { bellNow } from "#walk/bell.ts";
 import type { Ctx } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { lowStage } from "#walk/steps/low.ts";
+import { isPenTrouble } from "#walk/steps/mishap.ts";
 import { gramsOf, minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
@@ -127,6 +128,8 @@ export function sayMishap(c: Ctx): Say {
   const kind = c.walk.mishap ?? "something else";
   const { said, field } = ADVICE[kind];
   const own = field && c.card ? c.card.advice[field] : null;
+  if (isPenTrouble(c.walk, kind))
+    return { title: "Something is wrong", lines: [said, "Change the needle. Test the pen again.", "If it fails again, take a new pen.", `Call ${clinicOf(c)}.`] };
   const left = kind === "number left in the window" && c.walk.injected?.left ? [`${unitsOf(c.walk.injected.left)} did not go in.`] : [];
   const second = NO_SECOND.includes(kind) ? ["Do not inject again."] : [];
   const advice = own ? [`Your card says: ${own}`] : CALL_NOW.includes(kind) ? [`Call ${emergencyOf(c)} now.`] : [];
