@@ -8,7 +8,6 @@ import { directions } from "#rules/body/directions.ts";
 import { siteRules } from "#rules/body/site-rules.ts";
 import { daysBetween, localParts } from "#rules/time/local.ts";
 import { BodyOutline } from "#ui/body-outline.tsx";
-import { BigButton } from "#ui/button.tsx";
 import type { PersonState } from "#walk/state.ts";
 import { NO_GO_WORDS } from "#words/en/daybook/names.ts";
 import { DAY_BOOK, daysAgo } from "#words/en/daybook.ts";
@@ -34,6 +33,8 @@ const PARTS: readonly Part[] = [
 const LENGTH = { belly: "bellyWidthMm", thigh: "thighLengthMm", arm: "armLengthMm", buttock: "bellyHeightMm" } as const;
 
 const WEEKS_12 = 84;
+/** Newest spots that are said aloud; the table has them all. */
+const SAID = 3;
 const NO_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
 
 const isOn = (part: Part, spot: Spot): boolean => spot.region === part.region && (part.region === "belly" || spot.side === part.side);
@@ -63,7 +64,7 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
   if (!part) return null;
   const { restDays, navelMm } = siteRules(me.card?.card.care ?? NO_CARE, body);
   // Marks so far apart that two figures fit between them; the table below leaves nothing out.
-  const apartMm = body[LENGTH[part.region]] / 11;
+  const apartMm = body[LENGTH[part.region]] / 9;
   const chart = bodyChart({ ...part, body, uses, noGo: me.noGo, restDays, navelMm, here: null, apartMm });
   const marks = chart.marks.map((mark) => ({ ...mark, label: mark.daysAgo ? String(mark.daysAgo) : sayMark(mark) }));
   const name = part.region === "belly" ? "belly" : placeName({ ...part, outMm: 0, downMm: 0 });
@@ -74,13 +75,12 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
     <Leaf
       title={`${me.person.name}: ${name}`}
       leafKey={`chart ${name}`}
-      actions={
-        <>
-          <BigButton role="bar" safe label={DAY_BOOK.toTheDay} twoLines onPress={onBack} />
-          <BigButton role="bar" label={DAY_BOOK.partBefore} twoLines onPress={() => turn((place + parts.length - 1) % parts.length)} />
-          <BigButton role="bar" label={DAY_BOOK.partAfter} twoLines onPress={() => turn((place + 1) % parts.length)} />
-        </>
-      }
+      lines={here.length === 0 ? [DAY_BOOK.noSpots] : here.slice(0, SAID).map((use) => `${daysAgo(use.daysAgo)}. ${where(use.spot)}`)}
+      buttons={[
+        { label: DAY_BOOK.toTheDay, twoLines: true, safe: true, press: onBack },
+        { label: DAY_BOOK.partBefore, twoLines: true, press: () => turn((place + parts.length - 1) % parts.length) },
+        { label: DAY_BOOK.partAfter, twoLines: true, press: () => turn((place + 1) % parts.length) },
+      ]}
     >
       <div class={part.region === "belly" ? "chart-drawing chart-belly" : "chart-drawing"}>
         <BodyOutline

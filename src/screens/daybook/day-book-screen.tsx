@@ -45,7 +45,8 @@ export function DayBookScreen(props: DayBookProps) {
     else setDay(to);
   };
   const page: DayPage | null = read.is === "read" ? dayPage(read.rows, chosen, house) : null;
-  const nothing = page !== null && page.lines.length === 0;
+  const state = page ? (page.lines.length === 0 ? [DAY_BOOK.nothing] : []) : [read.is === "reading" ? DAY_BOOK.reading : DAY_BOOK.notRead];
+  const said = people.length === 0 ? [DAY_BOOK.nobody] : state;
   return (
     <Leaf
       title={dayTitle(day, today)}
@@ -57,23 +58,19 @@ export function DayBookScreen(props: DayBookProps) {
             ))
           : null
       }
-      aside={<BigButton role="bar" label={steps ? DAY_BOOK.fewer : DAY_BOOK.allSteps} twoLines onPress={() => showSteps(!steps)} />}
-      actions={
-        <>
-          <BigButton role="bar" safe label={DAY_BOOK.back} onPress={props.onClose} />
-          <BigButton role="bar" label={DAY_BOOK.dayBefore} twoLines onPress={() => turn(addDays(day, -1))} />
-          <BigButton role="bar" label={DAY_BOOK.today} onPress={() => turn(today)} />
-          {compareDates(day, today) < 0 ? (
-            <BigButton role="bar" label={DAY_BOOK.dayAfter} twoLines onPress={() => turn(addDays(day, 1))} />
-          ) : null}
-          {me ? <BigButton role="bar" label={DAY_BOOK.chart} twoLines onPress={() => setView("chart")} /> : null}
-        </>
-      }
+      aside={{ label: steps ? DAY_BOOK.fewer : DAY_BOOK.allSteps, twoLines: true, press: () => showSteps(!steps) }}
+      lines={[...said, ...(page?.first ?? []).map((step) => step.text), ...(page?.lines ?? []).map((line) => `${line.time}. ${line.text}`)]}
+      buttons={[
+        { label: DAY_BOOK.back, safe: true, press: props.onClose },
+        { label: DAY_BOOK.dayBefore, twoLines: true, press: () => turn(addDays(day, -1)) },
+        { label: DAY_BOOK.today, press: () => turn(today) },
+        ...(compareDates(day, today) < 0 ? [{ label: DAY_BOOK.dayAfter, twoLines: true, press: () => turn(addDays(day, 1)) }] : []),
+        ...(me ? [{ label: DAY_BOOK.chart, twoLines: true, press: () => setView("chart") }] : []),
+      ]}
     >
-      {people.length === 0 ? <p>{DAY_BOOK.nobody}</p> : null}
-      {read.is === "reading" ? <p>{DAY_BOOK.reading}</p> : null}
-      {read.is === "not read" ? <p>{DAY_BOOK.notRead}</p> : null}
-      {nothing ? <p>{DAY_BOOK.nothing}</p> : null}
+      {said.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       {page ? <DayLines page={page} steps={steps} /> : null}
     </Leaf>
   );

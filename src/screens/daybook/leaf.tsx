@@ -1,9 +1,18 @@
 // One leaf of the book: a heading, words that can be moved up and down by large buttons, and the buttons that turn the leaves.
 import type { ComponentChildren } from "preact";
 import { useContext, useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useHearable } from "#screens/shared/hear.ts";
 import { BigButton } from "#ui/button.tsx";
 import { GuardContext } from "#ui/guard-context.tsx";
 import { DAY_BOOK } from "#words/en/daybook.ts";
+
+export interface LeafButton {
+  label: string;
+  press(): void;
+  twoLines?: boolean;
+  /** The one that can do no harm. */
+  safe?: boolean;
+}
 
 interface LeafProps {
   title: string;
@@ -12,8 +21,11 @@ interface LeafProps {
   /** Beside the heading. */
   top?: ComponentChildren;
   /** Above the buttons that move the words. */
-  aside?: ComponentChildren;
-  actions: ComponentChildren;
+  aside?: LeafButton;
+  /** They turn the leaves. */
+  buttons: readonly LeafButton[];
+  /** What is said when this leaf comes up. */
+  lines: readonly string[];
   children: ComponentChildren;
 }
 
@@ -23,7 +35,8 @@ const SHARE = 0.8;
 /** Whoever has keys only must be able to stand in what scrolls (WCAG 2.1.1). */
 const byKeys = { tabIndex: 0 };
 
-export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProps) {
+export function Leaf({ title, leafKey, top, aside, buttons, lines, children }: LeafProps) {
+  useHearable({ title, lines, buttons: aside ? [...buttons, aside] : buttons }, false);
   const guard = useContext(GuardContext);
   const heading = useRef<HTMLHeadingElement>(null);
   const view = useRef<HTMLDivElement>(null);
@@ -50,7 +63,7 @@ export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProp
         {children}
       </section>
       <div class="leaf-aside">
-        {aside}
+        {aside ? <Turn {...aside} /> : null}
         {tall ? (
           <>
             <BigButton role="bar" label={DAY_BOOK.up} twoLines onPress={() => move(-1)} />
@@ -59,8 +72,14 @@ export function Leaf({ title, leafKey, top, aside, actions, children }: LeafProp
         ) : null}
       </div>
       <nav class="leaf-actions" aria-label={DAY_BOOK.title}>
-        {actions}
+        {buttons.map((button) => (
+          <Turn key={button.label} {...button} />
+        ))}
       </nav>
     </main>
   );
+}
+
+function Turn({ press, ...button }: LeafButton) {
+  return <BigButton role="bar" {...button} onPress={press} />;
 }

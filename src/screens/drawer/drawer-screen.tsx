@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Draft } from "#keeping/problem.ts";
 import { OwnQuestion } from "#screens/first/own-question.tsx";
+import { useHearable } from "#screens/shared/hear.ts";
 import { BigButton } from "#ui/button.tsx";
 import type { NoticeProps } from "#ui/notice.tsx";
 import { DRAWER } from "#words/en/drawer.ts";
@@ -43,6 +44,8 @@ export function DrawerScreen(props: DrawerProps) {
     setView(next);
     setSaid(DRAWER.saved);
   };
+  // By hand only: a voice across the room changes no card, and nothing of the kitchen is heard meanwhile.
+  useHearable({ title: DRAWER.title, lines: [], buttons: [] }, true);
   useEscape(() => (keeper === null || view.at === "menu" ? props.onClose() : go(MENU)));
 
   const close = { label: DRAWER.close, onPress: props.onClose };

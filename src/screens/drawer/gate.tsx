@@ -82,7 +82,14 @@ function PinPage({
         </>
       }
     >
-      <TextField label={DRAWER.pin} value={pin} onInput={setPin} keyboard="numeric" secret fill="current-password" />
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void open();
+        }}
+      >
+        <TextField label={DRAWER.pin} value={pin} onInput={setPin} keyboard="numeric" secret fill="current-password" />
+      </form>
     </Page>
   );
 }

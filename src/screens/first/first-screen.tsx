@@ -3,6 +3,7 @@ import { BigButton } from "#ui/button.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { FIRST } from "#words/en/first.ts";
 import { CAUTIONS, FIXED, NOT_FOR } from "#words/en/fixed.ts";
+import "./first.css";
 
 export interface FirstScreenProps {
   onDemo(): void;

@@ -2,6 +2,7 @@
 import { Confirm } from "#ui/confirm.tsx";
 import { FIRST } from "#words/en/first.ts";
 import { FIXED } from "#words/en/fixed.ts";
+import "./first.css";
 
 export interface OwnQuestionProps {
   /** own: an own household begins. demo: the demo begins anew. */

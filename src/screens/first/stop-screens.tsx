@@ -3,6 +3,7 @@ import { BigButton } from "#ui/button.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { FAULT, type FaultKind, INSECURE, SECOND_WINDOW } from "#words/en/first.ts";
 import { FIXED } from "#words/en/fixed.ts";
+import "./first.css";
 
 const shown = (lines: readonly string[]) => lines.map((text) => ({ text, current: false }));
 

@@ -93,7 +93,7 @@ describe("the way in", () => {
   });
 });
 
-describe("signing a card of bands, by keyboard only", () => {
+describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () => {
   it("goes from the first typing to the signature", async () => {
     const stored: NewFact[] = [];
     const house = withFacts([begun, ines, added]);

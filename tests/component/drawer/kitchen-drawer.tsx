@@ -1,5 +1,5 @@
 // The drawer with the rules behind it, and hands that use a keyboard only.
-import { fireEvent, waitFor } from "@testing-library/preact";
+import { act, fireEvent, waitFor } from "@testing-library/preact";
 import { useState } from "preact/hooks";
 import { canonical } from "#events/canonical.ts";
 import type { DoseCard } from "#events/card.ts";
@@ -113,22 +113,30 @@ export function choose(field: string, option: string): void {
   space(radio);
 }
 
+/** False while the form does not ask for this field yet. */
+function answer(field: string, value: string): boolean {
+  const box = boxOf(fieldName(field));
+  if (/\.bands\.\d+\.call$/.test(field)) {
+    if (!box) return false;
+    if (value === "yes") space(box);
+    return true;
+  }
+  if (groupOf(field)) choose(field, value);
+  else if (box) type(fieldName(field), value);
+  else return false;
+  return true;
+}
+
 /** Types a draft into the form on the screen, choices first where they open further fields. */
 export function fill(draft: Draft): void {
   const left = new Map(Object.entries(draft).filter(([, value]) => value !== ""));
+  // One drawing a round: as fast as a browser that fills in a form, and nothing may be lost by it.
   for (let round = 0; round < 5 && left.size > 0; round++) {
-    for (const [field, value] of left) {
-      if (/\.bands\.\d+\.call$/.test(field)) {
-        if (value === "yes") space(boxOf(fieldName(field)) ?? document.body);
-        left.delete(field);
-      } else if (groupOf(field)) {
-        choose(field, value);
-        left.delete(field);
-      } else if (boxOf(fieldName(field))) {
-        type(fieldName(field), value);
-        left.delete(field);
+    void act(() => {
+      for (const [field, value] of left) {
+        if (answer(field, value)) left.delete(field);
       }
-    }
+    });
   }
   if (left.size > 0) throw new Error(`no field for ${[...left.keys()].join(", ")}`);
 }
