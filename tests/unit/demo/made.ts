@@ -55,12 +55,23 @@ function notebook(): LogPort & { rows: Stored[]; saved: Checkpoint | null } {
   };
 }
 
+export const idAt = (wall: number, n: number): string => `${wall}-${String(n).padStart(6, "0")}`;
+
+const kept = new Map<Moment, Promise<Made>>();
+
+/** Made once a file and moment: it takes a second. */
+export function made(moment: Moment): Promise<Made> {
+  const before = kept.get(moment) ?? fill(moment);
+  kept.set(moment, before);
+  return before;
+}
+
 /** The demo as the app fills it. Ids count, so that two fillings can be compared. */
-export async function made({ now, offsetAt }: Moment): Promise<Made> {
+async function fill({ now, offsetAt }: Moment): Promise<Made> {
   const log = notebook();
   let n = 0;
   const recorder = await Recorder.open({ log, newId: () => `tablet-${n++}`, appVersion: "0", wordsVersion: "en" });
-  const filled = await fillDemo(recorder, { now, offsetAt, idAt: (wall, i) => `${wall}-${String(i).padStart(6, "0")}` });
+  const filled = await fillDemo(recorder, { now, offsetAt, idAt });
   if (!filled.ok) throw new Error(JSON.stringify(filled));
   return { now, offsetAt, rows: log.rows, state: recorder.state, checkpointSeq: log.saved?.seq ?? 0 };
 }
