@@ -148,6 +148,8 @@ const skinCleaned = z.object({ type: z.literal("skin cleaned"), how: z.enum(["wi
 const skinDry = plain("skin dry");
 // 11 inject
 const injectOpened = plain("inject opened");
+/** The needle step stood open without an answer: it is asked about before it is shown again. */
+const needleAskedAbout = plain("needle asked about");
 const needleAnswered = z.object({ type: z.literal("needle question answered"), wentIn: z.enum(["yes", "no", "not sure"]) });
 const pressed = plain("button pressed down");
 const injected = z.object({
@@ -220,6 +222,7 @@ export const walkEvents = [
   skinCleaned,
   skinDry,
   injectOpened,
+  needleAskedAbout,
   needleAnswered,
   pressed,
   injected,

@@ -12,6 +12,7 @@ import { GUARDS, type Guards } from "./guards.ts";
 import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
 import type { Refusal } from "./refusal.ts";
 import { type HouseState, stepOf } from "./state.ts";
+import { standsAtNeedle } from "./steps/inject.ts";
 import { unansweredLow } from "./steps/low.ts";
 import { report } from "./steps/mishap.ts";
 import { STEPS } from "./steps.ts";
@@ -61,6 +62,14 @@ function lowFacts(house: HouseState, now: Stamp): NewFact[] {
       ? [{ person: p.person.id, walk: p.walk.id, event: { type: "call raised" as const, why: "no answer" as const } }]
       : [],
   );
+}
+
+/** "Inject now" does not stand for long: whoever comes back to it is asked first whether the needle went in. */
+function needleFacts(house: HouseState, now: Stamp): NewFact[] {
+  const me = frontPerson(house);
+  return me?.walk && standsAtNeedle(me.walk, now, house.doubt === null)
+    ? [{ person: me.person.id, walk: me.walk.id, event: { type: "needle asked about" } }]
+    : [];
 }
 
 /** Facts that a step stores on arriving, before anything of it is shown or said. */
@@ -157,7 +166,7 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
 export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: string, guards: Guards = GUARDS): Decision {
   const clock = clockFacts(house, now);
   const base = foldNew(house, clock, now);
-  const unanswered = [...bellFacts(base, now), ...lowFacts(base, now)];
+  const unanswered = [...bellFacts(base, now), ...lowFacts(base, now), ...needleFacts(base, now)];
   const state = foldNew(base, unanswered, now);
   const before = [...clock, ...unanswered];
   if (!fits(offers(state, now, guards), intent)) return { facts: before, refusal: { no: "not offered here" } };

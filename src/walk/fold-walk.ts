@@ -18,7 +18,7 @@ function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], wor
 }
 
 /** Facts that the clock wrote, and nobody: how long ago the walk stopped does not begin anew with them. */
-const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised"];
+const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised", "needle asked about"];
 
 export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
   const walk: Walk = UNASKED.includes(event.type) ? before : { ...before, touchedAt: at };
@@ -39,7 +39,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "near miss":
       return { ...walk, slips: walk.slips + 1 };
     case "number given":
-      return { ...walk, draft: given(walk, event, at) };
+      // A unit was agreed for one number and for no later one.
+      return { ...walk, draft: given(walk, event, at), unitAgreed: walk.draft?.first != null ? walk.unitAgreed : null };
     case "digits asked again":
       return { ...walk, draft: walk.draft ? { ...walk.draft, first: walk.draft.text, text: "" } : null };
     case "number turned down":
@@ -142,6 +143,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
       return { ...walk, ...quiet, skinDry: true };
     case "inject opened":
       return { ...walk, ...quiet, injectOpened: at };
+    case "needle asked about":
+      return { ...walk, needleAsked: true };
     case "needle question answered":
       return event.wentIn === "yes"
         ? { ...walk, needleAsked: false, needleIn: true, pressed: true, wait: null }
@@ -164,8 +167,11 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
       return { ...withoutAll(walk, ["dial", "skin"]), injectOpened: null, needleIn: false, pressed: false, needleAsked: false };
     case "mishap opened":
       return { ...walk, draft: null, mishap: event.kind };
-    case "mishap advice heard":
-      return { ...walk, mishap: null, mishapsHeard: [...walk.mishapsHeard, event.kind] };
+    case "mishap advice heard": {
+      // "Inject now" never simply comes back: the needle may have been in when it hurt.
+      const open = walk.injectOpened !== null && walk.injected === null && !walk.pressed;
+      return { ...walk, mishap: null, mishapsHeard: [...walk.mishapsHeard, event.kind], needleAsked: open };
+    }
     case "pen put away":
       return { ...walk, putAway: true };
     case "eating":

@@ -1,10 +1,13 @@
 // Step 11: the needle. The opening is stored before it is shown; from then on the dose counts as taken until somebody says no.
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { type Units, units } from "#events/quantity.ts";
+import { MINUTE, type Units, units } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { whyNot } from "#rules/body/limits.ts";
+import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
+import { stepOf, type Walk } from "#walk/state.ts";
 import { careMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { oldReading } from "./old-reading.ts";
@@ -18,6 +21,16 @@ export function injectStage(c: Ctx): InjectStage {
   if (!c.walk.pressed) return "press";
   if (c.walk.wait) return waitOver(c.walk, c.now, c.sure) ? "held" : "hold";
   return "window";
+}
+
+/** Our choice, no source: longer than shaky hands need to put the needle in and press. */
+const AT_NEEDLE_MS = 5 * MINUTE;
+
+/** Was the needle step opened so long ago, without any answer, that the person may have injected and forgotten to say so? */
+export function standsAtNeedle(walk: Walk, now: Stamp, sure: boolean): boolean {
+  if (!walk.injectOpened || stepOf(walk) !== "inject" || walk.pressed) return false;
+  const ms = oldestAge(walk.injectOpened, now, sure);
+  return ms === null || ms >= AT_NEEDLE_MS;
 }
 
 const wrongs: Offer[] = (["nothing came out", "button too stiff", "it hurt or bled"] as const).map((mishap) =>

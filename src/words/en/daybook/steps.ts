@@ -162,6 +162,8 @@ export function sayFact(event: Happened, names: Names): string | null {
       return sayInjected(event, event.spot).join(" ");
     case "needle out early":
       return "The needle came out before the count ended.";
+    case "needle asked about":
+      return "No answer at the needle. It was asked about.";
     case "needle did not go in":
       return `${WALK_LINE.notIn} Nothing counts as taken.`;
     case "mishap opened":

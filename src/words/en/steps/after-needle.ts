@@ -138,5 +138,5 @@ export function sayMishap(c: Ctx): Say {
 
 export const sayNeedleQuestion = (): Say => ({
   title: "Did the needle go in?",
-  lines: ["The tablet stopped while you were injecting.", "Did the needle go in?"],
+  lines: ["You were at the injection. It may be in already.", "Did the needle go in?"],
 });
