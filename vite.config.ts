@@ -73,6 +73,9 @@ const offline = VitePWA({
   },
 });
 
+/** No test is timed: a busy machine only takes longer. */
+const patient = 60_000;
+
 export default defineConfig({
   root: "src",
   publicDir: "../public",
@@ -90,7 +93,7 @@ export default defineConfig({
   test: {
     root: ".",
     projects: [
-      { test: { name: "unit", root: ".", environment: "node", include: ["tests/unit/**/*.test.ts"] } },
+      { test: { name: "unit", root: ".", environment: "node", include: ["tests/unit/**/*.test.ts"], testTimeout: patient } },
       {
         plugins: [preact()],
         test: {
@@ -99,6 +102,7 @@ export default defineConfig({
           environment: "jsdom",
           include: ["tests/component/**/*.test.{ts,tsx}"],
           setupFiles: ["tests/vitest.component.ts"],
+          testTimeout: patient,
         },
       },
       {
