@@ -4,7 +4,7 @@ import { bodyChart } from "#rules/body/chart.ts";
 import { siteRules } from "#rules/body/site-rules.ts";
 import { BodyOutline } from "#ui/body-outline.tsx";
 import type { PersonState } from "#walk/state.ts";
-import { sayMark } from "#words/en/places.ts";
+import { FIXED } from "#words/en/fixed.ts";
 
 const NO_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
 
@@ -23,21 +23,21 @@ export function PlaceDrawing({ spot, me, title }: { spot: Spot; me: PersonState;
     here: spot,
     apartMm: 0,
   });
+  // Words inside the drawing would be too small to read, and the sentences beside it say them: it carries shapes alone.
   const marks = chart.marks.map((mark) => ({
     xMm: mark.xMm,
     yMm: mark.yMm,
-    label: sayMark(mark),
+    label: "",
     kind: mark.kind,
     radiusMm: mark.radiusMm,
   }));
   return (
-    <BodyOutline
-      region={spot.region}
-      widthMm={chart.widthMm}
-      heightMm={chart.heightMm}
-      marks={marks}
-      title={title}
-      edges={{ left: "left", right: "right" }}
-    />
+    <div class="place-drawing">
+      <p class="place-edges" aria-hidden="true">
+        <span>{FIXED.leftSide}</span>
+        <span>{FIXED.rightSide}</span>
+      </p>
+      <BodyOutline region={spot.region} widthMm={chart.widthMm} heightMm={chart.heightMm} marks={marks} title={title} />
+    </div>
   );
 }

@@ -50,6 +50,8 @@ export const FIXED = {
   saved: "Saved.",
   update: "A new version is ready",
   left: "left",
+  leftSide: "Left",
+  rightSide: "Right",
   oneMoment: "One moment. The demo household is being laid out.",
   nobodyYet: "Nobody is set up yet. A keeper opens the drawer.",
   oneSwitch: "Use one switch",
