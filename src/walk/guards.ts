@@ -1,6 +1,6 @@
 // The checks that the promises stand on, one function each, so that each can be taken out once and seen to be missed.
 import type { DoseCard } from "#events/card.ts";
-import { type Glucose, MINUTE, type Units } from "#events/quantity.ts";
+import { DAY, type Glucose, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { care } from "#rules/card/care.ts";
 import { lookUp, type Situation } from "#rules/card/lookup.ts";
@@ -36,6 +36,8 @@ function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
     }
   }
   if (!sure || house.clearSince === null || now.wall - house.clearSince < windowMs) return { is: "not known" };
+  // A day without any entry: a dose may have been taken elsewhere.
+  if (house.last && now.wall - house.last.wall > DAY) return { is: "not known" };
   if (house.unreadable.some((wall) => wall === null || now.wall - wall < windowMs)) return { is: "not known" };
   return { is: "clear" };
 }

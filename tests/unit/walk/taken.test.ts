@@ -76,6 +76,15 @@ describe("taken already? (promise 10)", () => {
     expect(set.send(open, { do: "agree clock" }).step()).toBe("taken");
   });
 
+  it("is asked after a day away with the question open on the screen", () => {
+    const t = finished();
+    t.pass(HOUR);
+    t.send(open);
+    t.pass(25 * HOUR);
+    expect(led(t, { do: "pass time" })).toEqual([]);
+    expect(doing(t)).toContain(JSON.stringify({ do: "answer taken", answer: "do not know" }));
+  });
+
   it("is asked again in the middle of a walk when a row cannot be read: it may have been a dose", () => {
     for (const stop of ["wash", "plate", "pen", "skin"] as const) {
       const t = odileAt(stop);
