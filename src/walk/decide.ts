@@ -91,7 +91,9 @@ function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
 
 /** Time alone takes nothing further but this: a dose must not stay on the screen once its reading is old (promise 1). */
 function grownOld(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
-  return arrivals(house, now, guards).slice(0, 1).filter((f) => f.event.type === "reading grew old");
+  return arrivals(house, now, guards)
+    .slice(0, 1)
+    .filter((f) => f.event.type === "reading grew old");
 }
 
 function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guards): Outcome {
@@ -125,8 +127,15 @@ function whyNotLater(intent: Extract<Intent, { do: "tell a dose later" }>): Refu
   const { units, minutesAgo } = intent;
   const checked = units === null ? null : checkUnits(String(units), "0.5");
   if (checked && !checked.ok) return { no: "units", why: checked.why, text: String(units) };
-  if (minutesAgo !== null && !(minutesAgo >= 0 && minutesAgo <= MOST_MINUTES_AGO)) return { no: "units", why: "not a time ago", text: String(minutesAgo) };
+  if (minutesAgo !== null && !(minutesAgo >= 0 && minutesAgo <= MOST_MINUTES_AGO))
+    return { no: "units", why: "not a time ago", text: String(minutesAgo) };
   return null;
+}
+
+/** A walk that was open is over when another one takes its place. */
+function setAside(house: HouseState, person: string): NewFact[] {
+  const walk = house.people[person]?.walk;
+  return walk ? [{ person, walk: walk.id, event: { type: "walk ended", how: "stopped" } }] : [];
 }
 
 /** Intents of the kitchen screen and of the clock; null when the intent belongs to the walk in front. */
@@ -140,12 +149,21 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
     case "doubt clock":
       return [{ person: null, walk: null, event: { type: "clock doubted", why: "the person said no" } }];
     case "open meal":
-      return [own(intent.person, walkId, { type: "walk opened", kind: "meal", meal: intent.meal })];
-    case "open low":
+      return [...setAside(house, intent.person), own(intent.person, walkId, { type: "walk opened", kind: "meal", meal: intent.meal })];
+    case "open low": {
+      const walk = house.people[intent.person]?.walk;
+      const low: Happened = { type: "low began", because: "feels strange" };
+      // After the needle the walk is kept: its bell rings, and its question is still to be answered.
+      if (walk?.injectOpened) {
+        const turn = house.front === intent.person ? [] : [own(intent.person, walk.id, { type: "walk turned to" })];
+        return [...turn, own(intent.person, walk.id, low)];
+      }
       return [
+        ...setAside(house, intent.person),
         own(intent.person, walkId, { type: "walk opened", kind: "low", meal: null }),
-        own(intent.person, walkId, { type: "low began", because: "feels strange" }),
+        own(intent.person, walkId, low),
       ];
+    }
     case "turn to":
       return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
     case "set aside":
@@ -176,7 +194,10 @@ export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: st
   const facts = houseFacts(state, intent, walkId);
   if (facts) {
     const after = foldNew(state, facts, now);
-    return { facts: [...before, ...facts, ...(intent.do === "pass time" ? grownOld(after, now, guards) : arrivals(after, now, guards))], refusal: null };
+    return {
+      facts: [...before, ...facts, ...(intent.do === "pass time" ? grownOld(after, now, guards) : arrivals(after, now, guards))],
+      refusal: null,
+    };
   }
   const me = frontPerson(state);
   const outcome = walkOutcome(state, intent, now, guards);

@@ -1,5 +1,6 @@
 // One fact of a walk into the state of that walk. Silent and total: no clock, no refusal.
 import type { Happened } from "#events/happened.ts";
+import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Draft, Low, Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
@@ -17,6 +18,15 @@ function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], wor
   return { ...low, due: "treat", readings: [...low.readings, { glucose, word }] };
 }
 
+/** Our choice, no source: a meal that was ready so long ago is asked about again. */
+const READY_MS = 10 * MINUTE;
+
+function mealNow(walk: Walk, at: Stamp): Walk["plate"] {
+  const since = walk.touchedAt;
+  const fresh = since.boot === at.boot && at.wall - since.wall < READY_MS;
+  return walk.plate && { ...walk.plate, ready: walk.plate.ready && fresh };
+}
+
 /** Facts that the clock wrote, and nobody: how long ago the walk stopped does not begin anew with them. */
 const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised", "needle asked about"];
 
@@ -25,7 +35,9 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
   switch (event.type) {
     case "walk turned to":
       // Time has passed: "taken already?" is looked at again, and an opened needle step is asked about first.
-      return walk.injectOpened ? { ...walk, left: false, needleAsked: !walk.injected } : { ...walk, left: false, taken: null };
+      return walk.injectOpened
+        ? { ...walk, left: false, needleAsked: !walk.injected }
+        : { ...walk, left: false, taken: null, plate: mealNow(before, at) };
     case "walk left":
       return { ...walk, left: true };
     case "went back":
@@ -164,7 +176,14 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
         injected: { units: event.units, left: event.left, certain: event.certain },
       };
     case "needle did not go in":
-      return { ...withoutAll(walk, ["dial", "skin"]), injectOpened: null, needleIn: false, pressed: false, needleAsked: false };
+      return {
+        ...withoutAll(walk, ["dial", "skin"]),
+        taken: null,
+        injectOpened: null,
+        needleIn: false,
+        pressed: false,
+        needleAsked: false,
+      };
     case "mishap opened":
       return { ...walk, draft: null, mishap: event.kind };
     case "mishap advice heard": {

@@ -54,23 +54,26 @@ export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boo
 const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 
 /** A walk that may be put aside for good: no low is open, and nothing is in the body or the meal was answered. */
-const maySetAside = (me: PersonState): boolean =>
+export const maySetAside = (me: PersonState): boolean =>
   me.walk !== null && me.walk.low === null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
 
 function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
   const sure = house.doubt === null;
   return Object.values(house.people).flatMap((me): Offer[] => {
     const person = me.person.id;
-    if (me.walk) return [press("main", { do: "turn to", person }), ...(maySetAside(me) ? [press("no", { do: "set aside", person })] : [])];
+    const meals = MEALS.map((meal) => press("main", { do: "open meal", person, meal }));
+    // A low, and a dose taken elsewhere, are heard whatever walk is open.
+    const low = me.walk?.low ? [] : [press("wrong", { do: "open low", person })];
+    const later = press("choice", { do: "tell a dose later", person, units: null, minutesAgo: null });
+    if (me.walk) {
+      // A new meal sets an old walk aside: nobody is led to lunch along the row of breakfast.
+      const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
+      return [press("main", { do: "turn to", person }), ...aside, ...low, later];
+    }
     const ate = (["all", "half", "hardly any", "not kept down"] as const).map((a) =>
       press("choice", { do: "answer meal", person, ate: a }),
     );
-    return [
-      ...MEALS.map((meal) => press("main", { do: "open meal", person, meal })),
-      press("wrong", { do: "open low", person }),
-      press("choice", { do: "tell a dose later", person, units: null, minutesAgo: null }),
-      ...(mealQuestionDue(me, now, sure) ? ate : []),
-    ];
+    return [...meals, ...low, later, ...(mealQuestionDue(me, now, sure) ? ate : [])];
   });
 }
 
@@ -81,7 +84,8 @@ function always(house: HouseState, me: PersonState, now: Stamp, guards: Guards):
   const back = backEvents(c) ? [press("back", { do: "back" })] : [];
   const wrong = me.walk.mishap || me.walk.needleAsked ? [] : MISHAPS.map((mishap) => press("wrong", { do: "report", mishap }));
   const turn = callers(house, now).map((p) => press("choice", { do: "turn to", person: p.person.id }));
-  return [...back, press("stop", { do: "leave" }), ...wrong, ...turn];
+  const low = me.walk.low ? [] : [press("wrong", { do: "open low", person: me.person.id })];
+  return [...back, press("stop", { do: "leave" }), ...low, ...wrong, ...turn];
 }
 
 const same = (a: Intent, b: Intent): boolean => JSON.stringify(a) === JSON.stringify(b);

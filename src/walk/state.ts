@@ -181,9 +181,9 @@ const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
 
 /** Where a walk stands: the first answer that is missing. */
 export function stepOf(walk: Walk): Step {
-  if (walk.needleAsked) return "needle question";
   if (walk.mishap) return "mishap";
   if (walk.low) return "low";
+  if (walk.needleAsked) return "needle question";
   if (walk.kind === "low") return "done";
   if (walk.injectOpened) {
     if (!walk.injected) return "inject";

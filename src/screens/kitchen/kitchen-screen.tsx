@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
-import { mealQuestionDue } from "#walk/offers.ts";
+import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { afterMealAnswer, didITakeIt, dueNow } from "#words/en/kitchen.ts";
@@ -40,7 +40,8 @@ export function KitchenScreen(props: KitchenScreenProps) {
   const people = Object.values(house.people);
   const go = (wish: Wish, me: PersonState) => {
     const person = me.person.id;
-    if (wish === "low") onIntent({ do: "open low", person });
+    if (wish === "low") onIntent(me.walk?.low ? { do: "turn to", person } : { do: "open low", person });
+    else if (wish === "meal" && me.walk && !maySetAside(me)) onIntent({ do: "turn to", person });
     else setView({ at: wish, person });
   };
   const wish = (w: Wish) => {
@@ -130,7 +131,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
 function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wish): void }) {
   const { house, now, people, onWish, onIntent } = props;
   const open = people.filter((p) => p.walk);
-  const free = people.filter((p) => !p.walk);
+  const free = people.filter((p) => !p.walk || maySetAside(p));
   const answer = people.some((p) => mealQuestionDue(p, now, house.doubt === null));
   const [first] = open;
   const nobody = people.length === 0;
@@ -144,10 +145,15 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   const buttons: ChoiceButton[] = [
     { label: FIXED.didI, press: () => onWish("taken") },
     ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [{ label: FIXED.dayBook, press: props.onDayBook }]),
-    ...(first ? [] : [{ label: FIXED.low, role: "stop" as const, press: () => onWish("low") }]),
+    { label: FIXED.low, role: "stop", press: () => onWish("low") },
     ...start,
     ...carryOn,
   ];
+  // Where five or six would stand, the day book waits behind Help, and with two walks open these go on first.
+  const shown = buttons.filter(
+    (b) =>
+      buttons.length <= 4 || !(b.label === FIXED.dayBook || b.label === FIXED.answerMeal || (carryOn.length > 1 && b.label === FIXED.meal)),
+  );
   return (
     <ChoicesScreen
       title={dayAndMonth(now)}
@@ -156,7 +162,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
       focusHeading={props.focusHeading}
       banner={props.banner}
       chrome={props.chrome}
-      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : buttons.slice(-4)}
+      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : shown}
       head={
         <p class="clock-row">
           <span class="big-value">{clock(now)}</span>

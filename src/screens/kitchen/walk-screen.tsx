@@ -51,7 +51,9 @@ export function WalkScreen(props: WalkScreenProps) {
   }, [props.screenKey]);
   const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
   const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
-  const wrongs = offers.filter((o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report");
+  const wrongs = offers.filter(
+    (o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report" && o.intent.do !== "open low",
+  );
   const stop = offers.filter((o): o is Press => o.offer === "press" && o.role === "stop");
   const me = frontPerson(house);
   const walk = me?.walk ?? null;

@@ -27,7 +27,8 @@ const MORE_THAN_THE_BOOK: readonly MishapKind[] = ["too much", "wrong insulin"];
 /** While the pen is tested these are the pen's trouble, and nobody injected yet. */
 const PEN_TROUBLE: readonly MishapKind[] = ["nothing came out", "button too stiff"];
 
-export const isPenTrouble = (walk: Walk, mishap: MishapKind): boolean => PEN_TROUBLE.includes(mishap) && stepOf({ ...walk, mishap: null }) === "pen";
+export const isPenTrouble = (walk: Walk, mishap: MishapKind): boolean =>
+  PEN_TROUBLE.includes(mishap) && stepOf({ ...walk, mishap: null }) === "pen";
 
 /** What a mishap says about insulin in the body. Nothing else keeps the walk from going on to a second dose once the advice was heard. */
 function doseOf(c: Ctx, mishap: MishapKind): Happened[] {

@@ -50,7 +50,8 @@ export function unfinished(house: HouseState, me: PersonState, now: Stamp): stri
   if (!me.walk) return null;
   const ms = elapsed(me.walk.touchedAt, now, house.doubt === null);
   const since = ms === null ? "some time ago" : `${ago(Math.floor(ms / 60_000))} ago`;
-  return `${me.person.name} stopped at ${STEP_NAMES[stepOf(me.walk)] ?? "a step"}, ${since}.`;
+  const whose = me.walk.meal ? `${me.person.name}'s ${me.walk.meal}` : me.person.name;
+  return `${whose} stopped at ${STEP_NAMES[stepOf(me.walk)] ?? "a step"}, ${since}.`;
 }
 
 /** What calls on the kitchen screen, the most urgent first. */

@@ -10,7 +10,7 @@ import { gramsOf } from "./amounts.ts";
 const YES = ["yes", "yes it is", "that is right", "correct"] as const;
 const NO = ["no", "no it is not", "that is wrong"] as const;
 
-const MEALS = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" } as const;
+export const MEALS = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" } as const;
 
 const MISHAPS: Readonly<Record<Extract<Intent, { do: "report" }>["mishap"], Label>> = {
   "too much": label("Too much insulin", "too much"),

@@ -129,7 +129,10 @@ export function sayMishap(c: Ctx): Say {
   const { said, field } = ADVICE[kind];
   const own = field && c.card ? c.card.advice[field] : null;
   if (isPenTrouble(c.walk, kind))
-    return { title: "Something is wrong", lines: [said, "Change the needle. Test the pen again.", "If it fails again, take a new pen.", `Call ${clinicOf(c)}.`] };
+    return {
+      title: "Something is wrong",
+      lines: [said, "Change the needle. Test the pen again.", "If it fails again, take a new pen.", `Call ${clinicOf(c)}.`],
+    };
   const left = kind === "number left in the window" && c.walk.injected?.left ? [`${unitsOf(c.walk.injected.left)} did not go in.`] : [];
   const second = NO_SECOND.includes(kind) ? ["Do not inject again."] : [];
   const advice = own ? [`Your card says: ${own}`] : CALL_NOW.includes(kind) ? [`Call ${emergencyOf(c)} now.`] : [];

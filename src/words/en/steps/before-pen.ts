@@ -7,6 +7,7 @@ import { plateStage } from "#walk/steps/plate.ts";
 import { windowNow } from "#walk/steps/taken.ts";
 import { ago, unitsOf } from "#words/en/amounts.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
+import { MEALS } from "#words/en/labels.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
@@ -91,7 +92,10 @@ export function sayCard(c: Ctx): Say {
       const compare = own
         ? [own.matches ? "Your number and the card agree." : `You said ${unitsOf(own.units)}. The card says another number.`]
         : [];
-      const lead = told.by === "card" ? `Your card says ${unitsOf(told.units)}.` : `The number is ${unitsOf(told.units)}.`;
+      // The meal and, in a house of two, the person are named: the row of another meal or person is heard before it is dialled.
+      const meal = c.walk.meal ? MEALS[c.walk.meal] : "This meal";
+      const who = Object.keys(c.house.people).length > 1 ? `${c.me.person.name}. ` : "";
+      const lead = told.by === "card" ? `${who}${meal}: your card says ${unitsOf(told.units)}.` : `The number is ${unitsOf(told.units)}.`;
       const zero = told.units === 0 ? ["No insulin is needed for this meal."] : [];
       return {
         title: "Your dose",

@@ -41,7 +41,7 @@ export function sayDial(c: Ctx): Say {
   const told = c.walk.told?.units ?? 0;
   return {
     title: `Dial ${unitsOf(told)}`,
-    lines: [`Dial ${unitsOf(told)}.`, "Then tell me the number."],
+    lines: [`Dial ${unitsOf(told)}.`, "Then say the number."],
     short: [`Dial ${unitsOf(told)}.`],
     big: { value: String(told), unit: told === 1 ? "unit" : "units" },
   };
