@@ -1,0 +1,356 @@
+// The households that are explored, each small enough to be walked to its end: a kind of card, a kind of trouble.
+import type { DoseCard } from "#events/card.ts";
+import type { Happened } from "#events/happened.ts";
+import type { Intent } from "#events/intent.ts";
+import type { Pen } from "#events/pen.ts";
+import type { Person } from "#events/person.ts";
+import { units } from "#events/quantity.ts";
+import type { NewFact } from "#walk/decide.ts";
+import { bandsCard, bram, bramPen, fixedCard, odile, odileNight, odilePen, ratioCard } from "../people.ts";
+import { type Exploration, JUMPS, LOST_ROWS, STARTS, TIMES } from "./moves.ts";
+import type { Move } from "./world.ts";
+
+function never(what: string): never {
+  throw new Error(`no ${what}`);
+}
+
+const FAR = "2099-12-31";
+
+/** Cards and pens that outlast any run of days, so that the calendar is a matter of the explorations that are about it. */
+const lasting = (card: DoseCard): DoseCard => ({ ...card, reviewBy: null, validUntil: null });
+const ever = (pen: Pen): Pen => ({ ...pen, unitsWhenOpened: null, inUseDays: 40_000, expiresOn: FAR });
+
+/** One thigh only: quick to plan. */
+const thigh: Person["leftOutRegions"] = ["belly", "arm", "buttock"];
+
+export interface InHouse {
+  person: Person;
+  card: DoseCard | null;
+  pens: readonly Pen[];
+}
+
+export function begin(people: readonly InHouse[]): NewFact[] {
+  const facts: NewFact[] = [{ person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } }];
+  for (const { person, card, pens } of people) {
+    const own = (event: Happened): NewFact => ({ person: person.id, walk: null, event });
+    facts.push(own({ type: "person added", person }));
+    if (card) facts.push(own(signed(card, `card of ${person.id}`)));
+    facts.push(...pens.map((pen) => own({ type: "pen added", pen })));
+  }
+  return facts;
+}
+
+export const signed = (card: DoseCard, cardHash: string): Happened => ({
+  type: "card signed", card, cardHash, signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true },
+});
+
+const Odile = { ...odile, leftOutRegions: thigh };
+const Bram = { ...bram, leftOutRegions: thigh };
+const odileAt = (card: DoseCard | null, person: Partial<Person> = {}, pens: readonly Pen[] = [ever(odilePen)]): NewFact[] => begin([{ person: { ...Odile, ...person }, card, pens }]);
+const bramAt = (card: DoseCard, person: Partial<Person> = {}): NewFact[] => begin([{ person: { ...Bram, ...person }, card, pens: [ever(bramPen)] }]);
+
+/** One meal, and of answers that lead where another answer leads too only one: the others are walked in the explorations that are about them. */
+const oneMeal: Exploration["follows"] = (i) => {
+  switch (i.do) {
+    case "open meal":
+      return i.meal === "breakfast";
+    case "report":
+      return i.mishap === "nothing came out" || i.mishap === "feeling ill";
+    case "answer meal":
+      return i.ate === "half";
+    case "not this spot":
+      return i.reason === "cannot reach";
+    case "took sugar":
+      return i.food === "glucose-tablets";
+    case "name helper":
+      return i.name === "somebody else";
+    default:
+      return true;
+  }
+};
+
+const without =
+  (...left: Intent["do"][]): Exploration["follows"] =>
+  (i, w) =>
+    oneMeal(i, w) && !left.includes(i.do);
+
+/** Away from the kitchen screen and the mishaps. */
+const plain: Intent["do"][] = ["report", "open low", "tell a dose later", "set aside", "answer meal"];
+const seconds = (...some: number[]): readonly Move[] => some.map((s) => ({ kind: "pass", seconds: s }));
+
+const base = { hours: 20, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
+
+/** Up to the dose and what it says: the pen is not picked. */
+const upToTheDose = without(...plain, "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
+const LOOKS_RIGHT: Exploration["follows"] = (i) => !(i.do === "insulin looks" && i.look !== "as it should be");
+const both =
+  (one: Exploration["follows"], two: Exploration["follows"]): Exploration["follows"] =>
+  (i, w) =>
+    one(i, w) && two(i, w);
+
+/** The straight way to the needle and past it. */
+const straight = both(without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"), LOOKS_RIGHT);
+const clean: Exploration["follows"] = (i, w) => straight(i, w) || (i.do === "skin cleaned" && i.how === "clean without a wipe");
+
+const oneCard = (name: string, looksAt: string, card: DoseCard | null, reading: readonly string[] = ["120"]): Exploration => ({
+  ...base, name: `card: ${name}`, looksAt, facts: odileAt(card), texts: { reading, "telephoned number": ["6", "21"] }, around: seconds(16 * 60, 3 * 3600), follows: upToTheDose,
+});
+
+const bandsBreakfast = bandsCard.meals.breakfast?.kind === "bands" ? bandsCard.meals.breakfast : never("bands");
+/** As bandsCard, with 180 between two rows: 141 to 179, then 181 to 220. */
+const bandsWithHole: DoseCard = {
+  ...bandsCard,
+  meals: { ...bandsCard.meals, breakfast: { ...bandsBreakfast, bands: bandsBreakfast.bands.map((b) => (b.to === 180 ? { ...b, to: 179 } : b)) } },
+};
+const mmolBands: DoseCard = {
+  ...ratioCard,
+  meals: {
+    ...ratioCard.meals,
+    breakfast: {
+      kind: "bands", edges: "as printed", foodOnly: units(4),
+      bands: [
+        { from: 4, to: 9.9, units: units(4), call: false },
+        { from: 10.1, to: 14, units: units(6), call: false },
+      ],
+    },
+  },
+};
+const manyPens: readonly Pen[] = [
+  { ...ever(odilePen), unitsWhenOpened: 20 },
+  ever(odileNight),
+  { ...ever(odilePen), id: "expired", expiresOn: "2026-06-02" },
+  { ...ever(odilePen), id: "old", openedOn: "2026-05-01", inUseDays: 28 },
+  { ...ever(odilePen), id: "cloudy", cloudy: true, openedOn: null },
+];
+/** Only the buttocks, and a hand so small that few spots fit. */
+const littleSkin: Person = { ...odile, leftOutRegions: ["belly", "arm", "thigh"], body: { ...odile.body, handMm: 50, fingerMm: 30 } };
+
+export const EXPLORATIONS: readonly Exploration[] = [
+  {
+    ...base,
+    name: "fixed",
+    looksAt: "a whole meal by a card of fixed units: every step, mishap, wait, second meal inside the window",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"], "left in window": ["1", "6", "7"] },
+    around: seconds(0, 21, 4 * 60, 16 * 60, 3 * 3600),
+    follows: both(without("read word", "open low", "tell a dose later", "cannot eat"), LOOKS_RIGHT),
+  },
+  {
+    ...base,
+    name: "readings",
+    looksAt: "what may be given as a reading: edges of low and of the usual band, high advice, both units, words, nonsense; up to the dose",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["69", "70", "71", "120", "251", "300", "25", "5.5", "0", "1800", "", "180.5"] },
+    vias: ["touch", "voice"],
+    around: seconds(21, 16 * 60),
+    follows: without(...plain, "heard dose", "took sugar", "cannot swallow"),
+  },
+  {
+    ...base,
+    name: "low",
+    looksAt: "lows from a reading, a word, the kitchen and a meal that cannot be eaten: treated, tested again, called",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["70", "120"], "recheck after low": ["50", "66", "71"] },
+    around: seconds(0, 21, 16 * 60, 3600),
+    follows: without("report", "tell a dose later", "answer meal", "exercise", "skip washing", "already washed"),
+  },
+  {
+    ...base,
+    name: "low after insulin",
+    looksAt: "a meal that cannot be eaten, and a low treated before the dose",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["70", "120"], "recheck after low": ["66", "110"], dial: ["6"] },
+    around: seconds(16 * 60, 3 * 3600),
+    follows: (i, w) => clean(i, w) || i.do === "cannot eat",
+  },
+  {
+    ...base,
+    name: "bands",
+    looksAt: "every edge of a band table and its holes, inside and outside the spacing, by day and by night",
+    facts: odileAt(lasting(bandsWithHole)),
+    texts: { reading: ["71", "140", "141", "179", "180", "181", "220", "221", "400", "401"], dial: ["4", "6", "8", "10"] },
+    around: seconds(16 * 60, 3600, 3 * 3600),
+    follows: (i, w) => clean(i, w) && i.do !== "leave" && i.do !== "back" && i.do !== "change number",
+  },
+  {
+    ...base,
+    name: "bands, no food-only row",
+    looksAt: "a table whose food-only row was left blank: asked, never the full band",
+    facts: odileAt(lasting({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
+    texts: { reading: ["120", "200"], dial: ["4", "8"] },
+    around: seconds(16 * 60, 3600, 3 * 3600),
+    follows: (i, w) => clean(i, w) && i.do !== "back" && i.do !== "change number",
+  },
+  {
+    ...base,
+    name: "ratio",
+    looksAt: "grams and servings by a ratio in mmol/L with insulin on board, the other unit, ten times too much",
+    facts: bramAt(lasting({ ...ratioCard, onBoard: { model: "linear", hours: 5 } })),
+    texts: { reading: ["3.9", "4.6", "10.0", "15.0", "25", "110"], grams: ["40", "400", "4000", "0"], servings: ["3"] },
+    around: seconds(16 * 60, 3600, 3 * 3600),
+    follows: (i, w) => clean(i, w) && i.do !== "leave" && i.do !== "back",
+  },
+  {
+    ...base,
+    name: "plate",
+    looksAt: "foods put on the plate and taken off, a usual meal, back and again",
+    facts: bramAt(lasting(ratioCard)),
+    texts: { reading: ["7.0"], grams: ["45.5"], servings: ["2"] },
+    foods: ["bread-white", "no such food"],
+    around: seconds(16 * 60),
+    follows: upToTheDose,
+  },
+  {
+    ...base,
+    name: "mmol bands",
+    looksAt: "10.0 mmol/L between a row that ends at 9.9 and one that begins at 10.1",
+    facts: bramAt(lasting(mmolBands)),
+    texts: { reading: ["4.0", "4.1", "9.9", "10.0", "10.1"] },
+    around: seconds(16 * 60),
+    follows: upToTheDose,
+  },
+  oneCard("none", "no card at all", null),
+  oneCard("ended", "valid until yesterday", { ...lasting(fixedCard), validUntil: "2026-06-02" }),
+  oneCard("last day", "valid until today, and tomorrow not", { ...lasting(fixedCard), validUntil: "2026-06-03" }),
+  oneCard("later", "valid from tomorrow", { ...lasting(fixedCard), validFrom: "2026-06-04" }),
+  oneCard("review", "review by has passed", { ...lasting(fixedCard), reviewBy: "2026-06-02" }),
+  oneCard("no largest", "largest dose left blank", { ...lasting(fixedCard), largestDose: null }),
+  oneCard("small largest", "the meal's dose is above the largest", { ...lasting(fixedCard), largestDose: units(5) }),
+  oneCard("no window", "window left blank", { ...lasting(fixedCard), windowMinutes: null }),
+  oneCard("exercise", "after exercise left blank", { ...lasting(fixedCard), afterExercise: null }),
+  {
+    ...base,
+    name: "telephoned",
+    looksAt: "a number given by telephone where the table has a hole: within, above the largest, half a unit, nothing",
+    facts: odileAt(lasting(bandsWithHole)),
+    texts: { reading: ["180"], "telephoned number": ["6", "7", "20", "21", "6.5", "60", "0"], dial: ["6", "7", "60"] },
+    vias: ["touch", "voice"],
+    around: seconds(16 * 60),
+    follows: (i, w) => clean(i, w) && i.do !== "leave",
+  },
+  {
+    ...base,
+    name: "telephoned with a helper",
+    looksAt: "a card that lets a telephoned number be used only with somebody at the elbow",
+    facts: odileAt({ ...lasting(bandsWithHole), telephonedDose: "with a helper only" }),
+    texts: { reading: ["180"], "telephoned number": ["6"], dial: ["6"] },
+    around: seconds(16 * 60),
+    follows: clean,
+  },
+  {
+    ...base,
+    name: "pens",
+    looksAt: "the right pen, nearly empty; another person's, long-acting, expired, open too long, cloudy; every look of the insulin",
+    facts: begin([
+      { person: Odile, card: lasting(fixedCard), pens: manyPens },
+      { person: Bram, card: null, pens: [ever(bramPen)] },
+    ]),
+    texts: { reading: ["120"], dial: ["6"] },
+    around: seconds(16 * 60),
+    follows: (i, w) => (clean(i, w) || i.do === "insulin looks") && (i.do !== "open meal" || i.person === "odile") && i.do !== "leave" && i.do !== "change number",
+  },
+  {
+    ...base,
+    name: "clock",
+    looksAt: "the clock set back and forward, the tablet asleep, the app started again, at every step",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"], dial: ["6"] },
+    around: [...seconds(0, 21, 16 * 60), ...JUMPS, ...STARTS],
+    follows: (i, w) => (clean(i, w) || i.do === "begin wait" || i.do === "skin cleaned") && i.do !== "change number" && i.do !== "exercise" || (i.do === "exercise" && !i.hard),
+  },
+  {
+    ...base,
+    name: "lost rows",
+    looksAt: "a row that nobody can read any more, before, within and after a walk",
+    facts: odileAt(lasting(bandsWithHole)),
+    texts: { reading: ["200"], dial: ["4", "8"] },
+    around: [...seconds(16 * 60, 3 * 3600), ...LOST_ROWS],
+    follows: (i, w) => clean(i, w) && i.do !== "change number" && i.do !== "back" && i.do !== "leave" && !(i.do === "exercise" && i.hard),
+  },
+  {
+    ...base,
+    name: "told later",
+    looksAt: "doses taken away from the tablet and told later, with and without a time, and a day away",
+    facts: odileAt(lasting(bandsWithHole)),
+    texts: { reading: ["200"], dial: ["4", "8"] },
+    around: seconds(16 * 60, 3 * 3600, 24 * 3600),
+    follows: (i, w) => (clean(i, w) || i.do === "tell a dose later") && i.do !== "change number" && i.do !== "back" && !(i.do === "exercise" && i.hard),
+    extra: (i) => (i.do === "tell a dose later" ? [{ ...i, units: 4, minutesAgo: 60 }, { ...i, units: 4, minutesAgo: 200 }, { ...i, units: 1800, minutesAgo: -60 }] : []),
+  },
+  {
+    ...base,
+    name: "two people",
+    looksAt: "two walks in one kitchen: front, waits kept, the other's bell and low",
+    facts: begin([
+      { person: Odile, card: lasting(fixedCard), pens: [ever(odilePen)] },
+      { person: Bram, card: lasting({ ...fixedCard, person: "bram", glucoseUnit: "mmol/L", low: { value: 4, counts: "below" }, high: null }), pens: [ever(bramPen)] },
+    ]),
+    texts: { reading: ["120", "7.0"], dial: ["6"], "recheck after low": ["7.0"] },
+    around: seconds(16 * 60),
+    follows: (i, w) => {
+      if (i.do === "open meal") return i.meal === "breakfast" && i.person === "odile";
+      if (i.do === "open low") return i.person === "bram";
+      return clean(i, w) && i.do !== "back" && i.do !== "change number" && !(i.do === "exercise" && i.hard);
+    },
+  },
+  {
+    ...base,
+    name: "by clicks",
+    looksAt: "the dial counted twice by a person who does not see it, the own number said first, numbers by voice",
+    facts: odileAt(lasting(fixedCard), { dialBy: "counts twice", sayFirst: true }),
+    texts: { reading: ["120"], "own number": ["6", "60"], "left in window": ["1"] },
+    vias: ["voice"],
+    around: seconds(16 * 60),
+    follows: (i, w) => clean(i, w) && i.do !== "leave",
+  },
+  {
+    ...base,
+    name: "by voice",
+    looksAt: "the dial said by voice: its digits a second time",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"] },
+    vias: ["touch", "voice"],
+    around: seconds(16 * 60),
+    follows: (i, w) => clean(i, w) && i.do !== "leave",
+  },
+  {
+    ...base,
+    name: "with a helper",
+    looksAt: "a person who injects only with somebody at the elbow, who reads the dial",
+    facts: odileAt(lasting(fixedCard), { helperOnly: true, dialBy: "helper" }),
+    texts: { reading: ["120"] },
+    around: [...seconds(16 * 60), STARTS[0] ?? { kind: "pass", seconds: 0 }],
+    follows: clean,
+  },
+  {
+    ...base,
+    name: "after eating",
+    looksAt: "a card whose insulin comes after the meal: no bell once eating is recorded",
+    facts: odileAt({ ...lasting(fixedCard), timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }),
+    texts: { reading: ["120"], dial: ["6"] },
+    around: seconds(4 * 60, 16 * 60),
+    follows: (i, w) => clean(i, w) && i.do !== "change number",
+  },
+  {
+    ...base,
+    name: "little skin",
+    looksAt: "a body with few free spots: declined, marked, rested, none left",
+    facts: begin([{ person: littleSkin, card: { ...lasting(fixedCard), care: { ...fixedCard.care, lastSpotMm: 20 } }, pens: [ever(odilePen)] }]),
+    texts: { reading: ["120"], dial: ["6"] },
+    around: seconds(3 * 3600),
+    follows: (i, w) => (clean(i, w) || (i.do === "not this spot" && (i.reason === "sore" || i.reason === "lump"))) && i.do !== "change number" && i.do !== "leave",
+  },
+  {
+    ...base,
+    name: "drawer",
+    looksAt: "a keeper signs another card, marks a place or puts a pen aside in the middle of a walk",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"], dial: ["6", "5"] },
+    around: [
+      ...seconds(16 * 60),
+      { kind: "keeper", person: "odile", event: signed({ ...lasting(fixedCard), meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } } }, "the new card") },
+      { kind: "keeper", person: "odile", event: { type: "pen retired", pen: "odile-meal", why: "other" } },
+    ],
+    follows: (i, w) => clean(i, w) && i.do !== "change number",
+  },
+];

@@ -1,0 +1,194 @@
+// One stored fact into the tests' own account.
+import type { Happened } from "#events/happened.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { Fact } from "#walk/fold.ts";
+import { type Account, DAY, doubtTaken, dosesInside, freshWalk, isLow, type Ledger, logIsClear, voidIn, type WalkAccount } from "./ledger.ts";
+
+/** Default of a blank care field, by the clinical facts: 2 units of priming. */
+const PRIME_UNITS = 2;
+
+/** Facts that no answer of the person leads to. */
+const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised", "reading grew old", "dose told", "card silent", "spot offered", "no spot free", "inject opened", "needle asked about"];
+
+function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Account): WalkAccount {
+  switch (event.type) {
+    case "walk turned to":
+      return w.opened && !w.injected ? { ...w, needleOpenQuestion: true } : w;
+    case "went back":
+      return voidIn(w, event.to);
+    case "reading grew old":
+      return voidIn(w, "reading");
+    case "wait began":
+      return event.for === "hold" ? { ...w, hold: { at, ms: event.ms } } : w;
+    case "number given": {
+      const given = { text: event.text, at, turn: l.turn, voice: event.via === "voice", named: event.helper !== null };
+      const same = w.number?.slot === event.slot ? w.number : null;
+      return { ...w, number: { slot: event.slot, given: [...(same?.given ?? []), given], askedAgain: same?.askedAgain ?? null } };
+    }
+    case "digits asked again":
+      return { ...w, number: w.number ? { ...w.number, askedAgain: l.turn } : null };
+    case "number turned down":
+      return { ...w, number: null };
+    case "taken answered": {
+      const window = a.card?.card.windowMinutes ?? null;
+      const inside = window === null || dosesInside(a, window, at, l.trusted).length > 0;
+      // Another question came between: a half-given number is given anew.
+      return { ...w, number: null, taken: { how: event.how, clear: logIsClear(l, a, at), doseInside: inside } };
+    }
+    case "reading taken": {
+      const low = isLow(event.glucose, a.card?.card ?? null);
+      return { ...w, number: null, reading: { glucose: event.glucose, word: null, at: w.number?.given[0]?.at ?? at }, lowOpen: low };
+    }
+    case "meter word read":
+      return { ...w, number: null, reading: { glucose: null, word: event.word, at }, lowOpen: event.word === "LO" || w.lowOpen };
+    case "low began":
+      return { ...w, lowOpen: true, number: null, sugars: 0, callRaised: false };
+    case "low ended":
+      return { ...w, lowOpen: false, afterLow: true };
+    case "sugar taken":
+      return { ...w, sugars: w.sugars + 1 };
+    case "call raised":
+      return { ...w, callRaised: true };
+    case "exercise answered":
+      return { ...w, exercise: event.hard };
+    case "plate agreed":
+      return { ...w, number: null, grams: event.grams };
+    case "dose told":
+      return { ...w, number: null, told: event.told, heard: false, dial: null, telephoned: w.telephoned + (event.told.by === "card" ? 0 : 1) };
+    case "card silent":
+      return { ...w, told: null, heard: false, dial: null };
+    case "own number given":
+      return { ...w, number: null };
+    case "dose heard":
+      return { ...w, heard: true };
+    case "meal eaten first":
+      return { ...w, eatenFirst: true };
+    case "helper named":
+      return { ...w, helper: event.name };
+    case "pen picked":
+      return { ...w, pen: { id: event.pen, looked: false, mixed: false, primed: false }, dial: null };
+    case "insulin looked at":
+      return { ...w, pen: w.pen && event.look === "as it should be" ? { ...w.pen, looked: true } : null };
+    case "insulin mixed":
+      return { ...w, pen: w.pen && { ...w.pen, mixed: true } };
+    case "pen primed":
+      return { ...w, pen: w.pen && { ...w.pen, primed: event.stream } };
+    case "dose dialled":
+      return { ...w, number: null, dial: event.units };
+    case "spot offered":
+      return { ...w, offered: { spot: event.spot, restDays: event.restDays, fullRest: event.fullRest } };
+    case "spot chosen":
+      return { ...w, place: event.spot };
+    case "inject opened":
+      return { ...w, opened: at };
+    case "needle asked about":
+      return { ...w, needleOpenQuestion: true };
+    case "mishap advice heard":
+      // The needle may have been in when something went wrong: injecting is not simply offered again.
+      return { ...w, needleOpenQuestion: w.opened !== null && w.injected === null && w.hold === null };
+    case "needle question answered":
+      // "Not sure" counts as taken, of unknown size.
+      return { ...w, needleOpenQuestion: false, injected: event.wentIn === "not sure" ? { units: null, certain: false } : w.injected };
+    case "needle did not go in":
+      return { ...w, opened: null, hold: null, dial: null, number: null };
+    case "injected":
+      return { ...w, number: null, injected: { units: event.units, certain: event.certain } };
+    default:
+      return w;
+  }
+}
+
+function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, l: Ledger): Account {
+  switch (event.type) {
+    case "person changed":
+      return { ...a, person: event.person };
+    case "card signed":
+      // A told dose names the card it came from; that it is no longer the card in force is for the promises to see.
+      return { ...a, card: { card: event.card, hash: event.cardHash, signature: event.signature } };
+    case "pen added":
+      return { ...a, pens: [...a.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
+    case "pen opened":
+      return { ...a, pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, openedOn: event.on } : p)) };
+    case "pen retired":
+      return { ...a, pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, retired: true } : p)) };
+    case "pen primed":
+      return { ...a, pens: a.pens.map((p) => (p.pen.id === a.walk?.pen?.id ? { ...p, used: p.used + (a.card?.card.care.primeUnits ?? PRIME_UNITS) } : p)) };
+    case "no-go place marked":
+      return { ...a, noGo: [...a.noGo, event.noGo] };
+    case "no-go place cleared":
+      return { ...a, noGo: a.noGo.filter((n) => n.id !== event.id) };
+    case "dose told later":
+      return {
+        ...a,
+        doses: [{ walk: null, from: at, ago: event.minutesAgo, units: event.units }, ...a.doses],
+        walk: a.walk && !a.walk.opened ? { ...a.walk, taken: null } : a.walk,
+      };
+    case "inject opened": {
+      if (walk === null || !a.walk) return a;
+      const uses = a.walk.place ? [{ spot: a.walk.place, wall: at.wall, walk }, ...a.uses] : a.uses;
+      return { ...a, uses, doses: [{ walk, from: at, ago: 0, units: a.walk.dial }, ...a.doses], bell: a.walk.eatenFirst ? null : { from: at } };
+    }
+    case "injected":
+      return {
+        ...a,
+        doses: [{ walk, from: at, ago: 0, units: event.units }, ...a.doses.filter((d) => d.walk !== walk)],
+        pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, used: p.used + (event.units ?? 0) } : p)),
+      };
+    case "wait ended": {
+      const hold = event.for === "hold" ? a.walk?.hold : null;
+      return hold && a.bell ? { ...a, bell: { from: { ...hold.at, wall: hold.at.wall + hold.ms, mono: hold.at.mono + hold.ms } } } : a;
+    }
+    case "needle did not go in":
+      return { ...a, doses: a.doses.filter((d) => d.walk !== walk), uses: a.uses.filter((u) => u.walk !== walk), bell: null };
+    case "eating":
+    case "cannot eat":
+      return { ...a, bell: null };
+    default:
+      return a;
+  }
+}
+
+function withWalk(a: Account, event: Happened, at: Stamp, walk: string | null, l: Ledger): Account {
+  if (event.type === "walk opened" && walk !== null) return { ...a, walk: freshWalk(walk, event.kind, event.meal, at) };
+  const around = accountOf(a, event, at, walk, l);
+  if (!around.walk || around.walk.id !== walk) return around;
+  if (event.type === "walk ended") return { ...around, walk: null };
+  const next = walkOf(around.walk, event, at, l, a);
+  return { ...around, walk: UNASKED.includes(event.type) ? next : { ...next, answeredAt: at } };
+}
+
+function recordingSince(l: Ledger, event: Happened, at: Stamp): number | null {
+  if (event.type === "household begun") return at.wall;
+  if (event.type === "clock doubted") return null;
+  if (event.type === "clock agreed" && l.recordingSince === null) return at.wall;
+  return l.last && at.wall - l.last.wall > DAY ? at.wall : l.recordingSince;
+}
+
+const askNeedles = (people: Ledger["people"]): Ledger["people"] =>
+  Object.fromEntries(
+    Object.entries(people).map(([id, a]) => [id, a.walk?.opened && !a.walk.injected ? { ...a, walk: { ...a.walk, needleOpenQuestion: true } } : a]),
+  );
+
+export function account(l: Ledger, fact: Fact): Ledger {
+  if (!fact.readable) return { ...l, unreadable: [...l.unreadable, fact.wall], people: doubtTaken(l.people) };
+  const { event, at } = fact;
+  const next: Ledger = { ...l, last: at, recordingSince: recordingSince(l, event, at), unreadable: l.unreadable.map((wall) => wall ?? at.wall) };
+  switch (event.type) {
+    case "person added":
+      return {
+        ...next,
+        people: { ...next.people, [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null } },
+      };
+    case "tablet started":
+      return { ...next, trusted: false, people: askNeedles(doubtTaken(next.people)) };
+    case "clock doubted":
+      return { ...next, trusted: false, people: doubtTaken(next.people) };
+    case "clock agreed":
+      return { ...next, trusted: true };
+    default: {
+      const person = fact.person === null ? undefined : next.people[fact.person];
+      if (!person || fact.person === null) return next;
+      return { ...next, people: { ...next.people, [fact.person]: withWalk(person, event, at, fact.walk, next) } };
+    }
+  }
+}

@@ -1,0 +1,147 @@
+// The published state key of the walk: which states the exploration holds apart, and which it takes as one.
+//
+// Kept apart
+//   house    whose walk is in front; doubtful clock or not; app started again since the last agreement
+//   log      (per person) recording for the whole window or not, or not known; a row nobody can read: inside the window, inside a day, or older
+//   time     day or night by the card's bedtime, only where the card has a correction; card in force, before review or not
+//   doses    (per person, this walk's own apart) newest inside the window, inside the spacing, or neither
+//   bell     none, or its level and whether silence was written down; the meal question: none, later, due
+//   pens     per pen of the house: the reason against it, or none; with the last few units, how many are left
+//   walk     the step with what lies over it (mishap, needle question, left); every answer that a later decision can use: taken (clear or said), washed,
+//            the wait with its end, the number on its way (slot, text, voice, second time), the reading until the plate is done, then only whether it is
+//            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing); the dose told (none, zero, some; card or caller;
+//            timing), heard, eaten first, helper, each check of the pen, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
+// Taken as one
+//   ids, hashes, exact times and ages inside one class, exact units and grams once they were agreed, which spot (but that there is one), which spots were
+//   used or declined, which mishap (but whether the dose is in), which food and how many beyond one, how hands were washed, exercise once the plate is ready (but what the card says), how the skin was cleaned once it is dry, names of helpers,
+//   slips and clean walks counted, all but the newest dose of a class
+import type { Stamp } from "#events/stamp.ts";
+import { lookUp } from "#rules/card/lookup.ts";
+import { whyNotPen } from "#rules/pen/check.ts";
+import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
+import { isBetween, localParts } from "#rules/time/local.ts";
+import { bellNow } from "#walk/bell.ts";
+import { waitOver } from "#walk/context.ts";
+import { mealQuestionDue } from "#walk/offers.ts";
+import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
+
+const MINUTE = 60_000;
+
+function gap(house: HouseState, me: PersonState, now: Stamp): string {
+  const window = (me.card?.card.windowMinutes ?? 0) * MINUTE;
+  const since = house.clearSince === null ? "?" : now.wall - house.clearSince < window ? "short" : "long";
+  const rows = house.unreadable.map((wall) => (wall === null || now.wall - wall < window ? "w" : now.wall - wall < 24 * 60 * MINUTE ? "d" : ""));
+  return `${since}${rows.includes("w") ? "w" : rows.includes("d") ? "d" : ""}`;
+}
+
+function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | null): string {
+  const card = me.card?.card;
+  let nearest = "";
+  for (const dose of me.doses) {
+    if (walk !== null && dose.walk === walk) continue;
+    const ms = elapsed(dose.at, now, house.doubt === null);
+    const minutes = ms === null ? 0 : ms / MINUTE + (dose.agoMinutes ?? 0);
+    if (minutes < (card?.windowMinutes ?? 0)) return "window";
+    if (minutes < (card?.spacingMinutes ?? 0) && hasCorrection(me)) nearest = "spacing";
+  }
+  return nearest;
+}
+
+const hasCorrection = (me: PersonState): boolean =>
+  Object.values(me.card?.card.meals ?? {}).some((rule) => rule?.kind === "bands" || (rule?.kind === "ratio" && rule.correction !== null));
+
+/** Few units left are told apart one by one, so that a pen that runs dry is reached by the same states each time. */
+function pens(house: HouseState, me: PersonState, now: Stamp): string {
+  const card = me.card?.card;
+  if (!card) return "";
+  const today = localParts(now.wall, now.offset).date;
+  const all = Object.values(house.people).flatMap((p) => p.pens);
+  return all
+    .map((p) => {
+      const q = { pen: p.pen, openedOn: p.openedOn, used: p.used, retired: p.retired, person: me.person.id, card, today, needed: null };
+      const left = p.pen.unitsWhenOpened === null ? "" : Math.min(p.pen.unitsWhenOpened - p.used, 24);
+      return `${whyNotPen(q)?.why.slice(0, 9) ?? "ok"}${left}`;
+    })
+    .join(",");
+}
+
+/** What the card would say now, with this walk's answers: told or the reason for silence. */
+function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): string {
+  const card = me.card?.card;
+  if (!card || !w.reading || w.meal === null || !w.plate) return "";
+  const parts = localParts(now.wall, now.offset);
+  const recent = me.doses
+    .filter((d) => d.walk !== w.id)
+    .map((d) => ({ minutesAgo: Math.floor((elapsed(d.at, now, house.doubt === null) ?? 0) / MINUTE) + (d.agoMinutes ?? 0), units: d.units }));
+  const said = lookUp(card, {
+    meal: w.meal, reading: w.reading.glucose, readingWord: w.reading.word, grams: w.plate.grams, minuteOfDay: parts.minuteOfDay, today: parts.date,
+    recent, afterLow: w.afterLow, hardExercise: w.exercise ?? false,
+  });
+  return said.told ? (said.units === 0 ? "zero" : "some") : said.why;
+}
+
+function draftKey(w: Walk): string {
+  if (!w.draft) return "";
+  const { slot, text, first, via } = w.draft;
+  const as = (t: string | null) => {
+    if (t === null || t === "") return t;
+    if (slot === "dial") return Number(t) === w.told?.units ? "told" : "other";
+    return slot === "grams" && w.lines.length > 0 ? "sum" : t;
+  };
+  return `${slot}:${as(text)}:${as(first)}:${via === "voice" ? "v" : ""}${w.unitAgreed ?? ""}`;
+}
+
+function lowKey(w: Walk): string {
+  if (!w.low) return w.afterLow ? "after" : "";
+  const last = w.low.readings.at(-1)?.glucose?.value ?? "-";
+  return `${Math.min(w.low.rounds.length, 3)}${w.low.due}${w.low.callRaised ? "!" : ""}${"cannotSwallow" in w.low && w.low.cannotSwallow ? "x" : ""}${last}`;
+}
+
+function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, sure: boolean): unknown[] {
+  const ms = w.reading ? oldestAge(w.reading.at, now, sure) : null;
+  const old = w.reading && (ms === null || ms > (me.card?.card.care.readingAgeMinutes ?? 15) * MINUTE);
+  // In a low the next reading takes the place of the last one.
+  const reading = !w.reading ? "-" : w.plate?.ready || w.low ? "r" : (w.reading.word ?? w.reading.glucose?.value);
+  const check = w.penCheck;
+  return [
+    w.taken === null ? "-" : w.taken.how === "log is clear" ? "clear" : "said",
+    w.wash !== null, reading, w.low ? null : old, w.highHeard, lowKey(w), w.plate?.ready ? "" : w.exercise, Math.min(w.lines.length, 1),
+    w.plate && (w.plate.ready ? "ready" : w.plate.grams === null ? "fixed" : "counted"), w.low ? "" : outcome(house, me, w, now),
+    w.told && `${w.told.units === 0 ? "zero" : "some"} ${w.told.by === "card" ? "card" : "phone"} ${w.told.timing}`,
+    w.silent?.why, w.telephoned, w.ownNumber !== null, w.doseHeard, w.eatenFirst, w.helper !== null,
+    check.pen, check.looked, check.mixed, check.needle, check.primed, w.dial !== null,
+    w.offered && (w.offered.fullRest ? "full" : "short"), w.noSpot !== null, w.place !== null, w.skinDry ? "dry" : w.cleaned?.how,
+  ];
+}
+
+function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
+  const w = me.walk;
+  if (!w) return ["-"];
+  const sure = house.doubt === null;
+  const wait = w.wait ? `${w.wait.for} ${waitOver(w, now, sure) ? "over" : "runs"}` : "";
+  const over = [stepOf(w), w.left, w.mishap !== null, w.needleAsked, wait, draftKey(w)];
+  if (!w.injectOpened) return [w.kind, ...over, ...beforeNeedle(house, me, w, now, sure)];
+  // What came before the needle comes back only when the needle did not go in.
+  return [...over, w.pressed, w.injected !== null, w.putAway, w.eat, w.low && lowKey(w), w.injected ? "" : beforeNeedle(house, me, w, now, sure)];
+}
+
+function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
+  const sure = house.doubt === null;
+  const card = me.card?.card;
+  const parts = localParts(now.wall, now.offset);
+  const bedtime = card?.bedtime ?? { from: "21:00", until: "05:00", correction: false };
+  return [
+    walkKey(house, me, now),
+    gap(house, me, now),
+    doses(house, me, now, me.walk?.injected ? null : (me.walk?.id ?? null)),
+    hasCorrection(me) && !bedtime.correction && isBetween(parts.minuteOfDay, bedtime.from, bedtime.until) ? "night" : "",
+    card ? [me.card?.hash, parts.date >= card.validFrom && (card.validUntil === null || parts.date <= card.validUntil), card.reviewBy !== null && parts.date > card.reviewBy] : "",
+    me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",
+    me.mealQuestion ? mealQuestionDue(me, now, sure) : "",
+    pens(house, me, now),
+  ];
+}
+
+export function stateKey(house: HouseState, now: Stamp): string {
+  return JSON.stringify([house.front, house.doubt !== null, ...Object.values(house.people).map((me) => personKey(house, me, now))]);
+}
