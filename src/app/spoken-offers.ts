@@ -90,9 +90,5 @@ function rank(role: Extract<Offer, { offer: "press" }>["role"]): number {
   return { main: 0, no: 1, choice: 2, stop: 3, back: 4, wrong: 5 }[role];
 }
 
-const isNo = (intent: Intent): boolean =>
-  (intent.do === "answer taken" && intent.answer === "no") ||
-  (intent.do === "needle went in" && intent.answer === "no") ||
-  (intent.do === "primed" && !intent.stream) ||
-  intent.do === "meal is not ready" ||
-  (intent.do === "exercise" && !intent.hard);
+/** "No" wins only where it is the careful answer: "not taken" and "it did not go in" open the way to a dose. */
+const isNo = (intent: Intent): boolean => (intent.do === "primed" && !intent.stream) || intent.do === "meal is not ready";

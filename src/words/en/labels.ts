@@ -88,7 +88,8 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "answer taken":
       return {
         yes: label("Yes, I took it", "yes", "i took it"),
-        no: label("Not yet", "no", "no not yet"),
+        // No bare "no", which every kitchen hears: this answer opens the way to a dose.
+        no: label("Not yet", "no not yet", "no i did not"),
         "do not know": label("I do not know", "i am not sure"),
       }[intent.answer];
     case "the first was not taken":
@@ -160,7 +161,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "needle went in":
       return {
         yes: label("Yes, it went in", "yes", "it went in"),
-        no: label("No, it did not", "no", "it did not"),
+        no: label("No, it did not", "it did not", "it did not go in"),
         "not sure": label("I am not sure", "not sure"),
       }[intent.answer];
     case "heard mishap advice":
