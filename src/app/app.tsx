@@ -19,7 +19,7 @@ import { callers, frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, HELP } from "#words/en/fixed.ts";
-import { numbersToCall } from "#words/en/kitchen.ts";
+import { numbersToCall, sayCaller } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { Desk } from "./desk.ts";
 
@@ -88,7 +88,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     <>
       {notices}
       {others.map((p) => (
-        <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={`${p.person.name}: ${FIXED.calls}`} />
+        <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p)} />
       ))}
       {aside}
       {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}

@@ -14,6 +14,7 @@ import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
+import { sayLowCall } from "#words/en/kitchen.ts";
 import { type SayRefusal, sayRefusal } from "#words/en/refusals.ts";
 import { sayEat } from "#words/en/steps/after-needle.ts";
 import { sayWalk } from "#words/en/steps.ts";
@@ -179,12 +180,14 @@ export class Desk {
     const list = around ? [] : offers(house, now);
     this.talk.show({ key: scene, say, offers: list, refusal: around ? null : this.refusal.value, buttons: around?.buttons ?? null }, house);
     for (const ring of this.ringer.due(house, now, edge)) this.ring(ring.person, ring.level);
+    if (this.ringer.waitEnded(house, now)) void this.parts.ring("note");
   }
 
   private ring(person: string, level: "calling" | "insistent" | "loud"): void {
     const me = this.state.value.people[person];
     if (!me?.walk) return;
-    const [text] = sayEat(contextOf(this.state.value, me, me.walk, this.now.value, GUARDS)).lines;
+    const house = this.state.value;
+    const text = me.walk.low ? sayLowCall(house, me) : sayEat(contextOf(house, me, me.walk, this.now.value, GUARDS)).lines[0];
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
   }

@@ -1,16 +1,36 @@
-// When the meal bell sounds. Computed afresh each second from stored times; only "when did I last ring" is remembered here.
+// When the tablet sounds of itself: the meal bell, the call for a low, the tone at the end of a wait.
+// Computed afresh each second from stored times; only "when did I last ring" is remembered here.
+import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { oldestAge } from "#rules/time/elapsed.ts";
 import { type BellLevel, bellNow, CALL_EVERY_SECONDS } from "#walk/bell.ts";
-import { callers, frontPerson } from "#walk/offers.ts";
-import { type HouseState, stepOf } from "#walk/state.ts";
+import { waitOver } from "#walk/context.ts";
+import { callers, frontPerson, HANDS_FULL } from "#walk/offers.ts";
+import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
 
 export interface Ring {
   person: string;
   level: Exclude<BellLevel, "quiet">;
 }
 
+/** Our choice, no source: a screen that nobody answers for so long keeps no bell waiting; longer where the hands are full. */
+const UNATTENDED_MS = 2 * MINUTE;
+const UNATTENDED_HANDS_FULL_MS = 5 * MINUTE;
+
+/** Our choice, no source: who was fetched to hospital ends no low here, so the call falls silent; the screen keeps it. */
+const LOW_RINGS_MS = 60 * MINUTE;
+
+function unattended(walk: Walk, now: Stamp, sure: boolean): boolean {
+  const limit = HANDS_FULL.includes(stepOf(walk)) ? UNATTENDED_HANDS_FULL_MS : UNATTENDED_MS;
+  return (oldestAge(walk.touchedAt, now, sure) ?? limit) >= limit;
+}
+
+/** May the bell of the person in front ring over this step? Over their own needle only once nobody answers there. */
+const OWN_STEPS: readonly string[] = ["put away", "eat", "done", "mishap"];
+
 export class Ringer {
   private readonly rang = new Map<string, { mono: number; level: BellLevel }>();
+  private waiting: string | null = null;
 
   /**
    * Whom to ring for now. Another person's bell waits for the edge of a step: `edge` says that a new screen has just come up.
@@ -20,17 +40,18 @@ export class Ringer {
     const front = frontPerson(house);
     const sure = house.doubt === null;
     const others = callers(house, now);
+    const walk = front?.walk ?? null;
+    const mayRing = (p: PersonState): boolean => {
+      if (!walk || unattended(walk, now, sure)) return true;
+      return front === p ? OWN_STEPS.includes(stepOf(walk)) : edge && others.includes(p);
+    };
     return Object.values(house.people).flatMap((p): Ring[] => {
       const id = p.person.id;
-      if (!p.bell) {
-        this.rang.delete(id);
-        return [];
-      }
-      const { level } = bellNow(p.bell, now, sure);
-      if (level === "quiet") return [];
-      // The bell rings for the person whose walk is on the screen from the step of eating on, not over their own needle.
-      if (front === p && p.walk && !["eat", "done"].includes(stepOf(p.walk))) return [];
-      if (front && front !== p && !(edge && others.includes(p))) return [];
+      const level = levelOf(p, now, sure);
+      if (level === null) this.rang.delete(id);
+      if (level === null || level === "quiet") return [];
+      // A low that needs help waits for nobody's step.
+      if (!p.walk?.low?.callRaised && !mayRing(p)) return [];
       const last = this.rang.get(id);
       const every = CALL_EVERY_SECONDS[level] ?? Number.POSITIVE_INFINITY;
       if (last && last.level === level && now.mono - last.mono < every * 1000) return [];
@@ -38,4 +59,26 @@ export class Ringer {
       return [{ person: id, level }];
     });
   }
+
+  /** True once, when the wait on the screen has just ended: who cannot see or hear words waits for this tone. */
+  waitEnded(house: HouseState, now: Stamp): boolean {
+    const walk = frontPerson(house)?.walk;
+    const running = walk?.wait ? `${walk.id} ${walk.wait.for} ${walk.wait.began.mono}` : null;
+    if (!walk || running === null || !waitOver(walk, now, house.doubt === null)) {
+      this.waiting = running;
+      return false;
+    }
+    const ended = this.waiting === running;
+    this.waiting = null;
+    return ended;
+  }
+}
+
+/** A low with its call raised is the loud call (promise 13); while a low is treated, it comes before the meal. null: nothing rings. */
+function levelOf(p: PersonState, now: Stamp, sure: boolean): BellLevel | null {
+  if (p.walk?.low) {
+    const age = oldestAge(p.walk.touchedAt, now, sure) ?? 0;
+    return p.walk.low.callRaised && age < LOW_RINGS_MS ? "loud" : null;
+  }
+  return p.bell ? bellNow(p.bell, now, sure).level : null;
 }

@@ -14,7 +14,7 @@ import { MISHAPS } from "./steps/mishap.ts";
 import { STEPS } from "./steps.ts";
 
 /** Between these steps nothing of another person comes in, but a low. */
-const HANDS_FULL: readonly string[] = ["dial", "place", "skin", "inject", "put away"];
+export const HANDS_FULL: readonly string[] = ["dial", "place", "skin", "inject", "put away"];
 
 /** Steps before the needle: doubtful day and time are settled before they go on. */
 const NEEDS_CLOCK: readonly string[] = ["taken", "wash", "reading", "plate", "card", "eat first", "pen", "dial", "place", "skin"];

@@ -6,6 +6,7 @@ import { GUARDS } from "#walk/guards.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
 import { ago, unitsOf } from "./amounts.ts";
+import { FIXED } from "./fixed.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
 /** One truthful sentence or two, at any hour; what is not known is said as not known. */
@@ -54,11 +55,23 @@ export function unfinished(house: HouseState, me: PersonState, now: Stamp): stri
   return `${whose} stopped at ${STEP_NAMES[stepOf(me.walk)] ?? "a step"}, ${since}.`;
 }
 
+/** Who has a low, and whom to call once it needs help; for whoever is near. */
+export function sayLowCall(house: HouseState, me: PersonState): string {
+  const { name } = me.person;
+  if (!me.walk?.low?.callRaised) return `${name} has a low. Sugar first.`;
+  return `${name} has a low. Call ${house.household?.emergencyNumber ?? "the emergency number"}.`;
+}
+
+/** Why somebody calls into another's walk. */
+export const sayCaller = (house: HouseState, me: PersonState): string =>
+  me.walk?.low ? sayLowCall(house, me) : `${me.person.name}: ${FIXED.calls}`;
+
 /** What calls on the kitchen screen, the most urgent first. */
 export function dueNow(house: HouseState, now: Stamp): string[] {
   const sure = house.doubt === null;
   return Object.values(house.people).flatMap((me) => {
     const lines: string[] = [];
+    if (me.walk?.low) lines.push(sayLowCall(house, me));
     if (me.bell) {
       const bell = bellNow(me.bell, now, sure);
       if (bell.level === "loud") lines.push(`${me.person.name}, eat now. Insulin is working.`);

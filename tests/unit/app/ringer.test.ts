@@ -58,6 +58,7 @@ describe("the bell's own clock", () => {
     t.send({ do: "open meal", person: "bram", meal: "breakfast" });
     t.pass(6 * 60);
     const ringer = new Ringer();
+    t.send({ do: "already washed" });
     expect(ringer.due(t.state, t.now, false)).toEqual([]);
     expect(ringer.due(t.state, t.now, true)).toEqual([{ person: "odile", level: "calling" }]);
   });
