@@ -16,12 +16,10 @@ export type ProblemWhy =
   | { why: "two dates" }
   | { why: "date has passed" }
   | { why: "date is to come" }
-  | { why: "before the first day" }
   | { why: "not a time" }
   | { why: "too long"; most: number }
   | { why: "taken"; by: string }
   | { why: "upside down" }
-  | { why: "another unit than the meter's"; unit: string }
   | { why: "open too long" }
   | { why: "not a telephone number" }
   | { why: "pin"; pin: PinRefused };

@@ -119,8 +119,8 @@ describe("a day of the book", () => {
     t.send({ do: "open meal", person: "odile", meal: "breakfast" }, { do: "already washed" }).number("reading", "200");
     t.send({ do: "exercise", hard: false }, { do: "meal is ready" });
     t.send({ do: "give number", slot: "telephoned number", text: "5", via: "touch", helper: "Nurse Ode" });
-    for (let i = 0; i < 3 && t.step() === "card" && t.state.people["odile"]?.walk?.told === null; i++) {
-      if (t.state.people["odile"]?.walk?.draft?.text === "")
+    for (let i = 0; i < 3 && t.step() === "card" && t.state.people.odile?.walk?.told === null; i++) {
+      if (t.state.people.odile?.walk?.draft?.text === "")
         t.send({ do: "give number", slot: "telephoned number", text: "5", via: "touch", helper: "Nurse Ode" });
       else t.send({ do: "agree number" });
     }
@@ -135,8 +135,7 @@ describe("a day of the book", () => {
     upToNeedle(t);
     t.try({ do: "give number", slot: "dial", text: "8", via: "touch", helper: null });
     t.try({ do: "agree number" });
-    if (t.state.people["odile"]?.walk?.draft?.text === "")
-      t.try({ do: "give number", slot: "dial", text: "8", via: "touch", helper: null });
+    if (t.state.people.odile?.walk?.draft?.text === "") t.try({ do: "give number", slot: "dial", text: "8", via: "touch", helper: null });
     const [line] = dayPage(since(t, before), "odile", t.state).lines;
     expect(line?.text).toContain("1 slip was noted.");
     expect(line?.steps.map((step) => step.text)).toContain("The dial showed 8, the card said 4. It was turned back.");

@@ -3,21 +3,18 @@ import { BODY_FIELDS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
-import { DRAWER } from "#words/en/drawer.ts";
 
 const number = (field: string): Spec => ({ kind: "number", field });
 const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
 
 export const HOUSEHOLD: readonly Section[] = [
   {
-    heading: DRAWER.householdTitle,
     specs: [choice("household.country", "US", "UK"), { kind: "phone", field: "household.emergencyNumber" }],
   },
 ];
 
 export const KEEPER: readonly Section[] = [
   {
-    heading: DRAWER.keeperTitle,
     specs: [
       { kind: "name", field: "keeper.name" },
       { kind: "pin", field: "keeper.pin" },

@@ -22,8 +22,8 @@ export function Form({ sections, ...rest }: FormProps) {
   return (
     <>
       {sections.map((section) => (
-        <section key={section.heading} aria-label={section.heading}>
-          <h2>{section.heading}</h2>
+        <section key={section.heading ?? ""} aria-label={section.heading}>
+          {section.heading === undefined ? null : <h2>{section.heading}</h2>}
           {section.specs.map((spec) => (
             <Field key={spec.field} spec={spec} {...rest} />
           ))}

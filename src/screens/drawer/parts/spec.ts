@@ -8,7 +8,8 @@ export type Spec =
   | { kind: "row"; field: string; specs: readonly Spec[] };
 
 export interface Section {
-  heading: string;
+  /** Left out where the page has no other part. */
+  heading?: string;
   specs: readonly Spec[];
   /** A button under the section: one more row. */
   more?: { label: string; onPress: () => void };

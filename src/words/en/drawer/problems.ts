@@ -39,8 +39,6 @@ export function sayProblem(p: Problem): string {
       return `${got} That day has passed. Take a pen that is still good.`;
     case "date is to come":
       return `${got} That day is still to come. Look at the date again.`;
-    case "before the first day":
-      return `${got} That is before the first day. Look at the dates again.`;
     case "not a time":
       return `${got} That is no clear time. Type it like 9:30 pm or 21:30.`;
     case "too long":
@@ -49,8 +47,6 @@ export function sayProblem(p: Problem): string {
       return `${got} ${p.by} has that already. Choose another.`;
     case "upside down":
       return `${got} It is not above the number before. Look at both again.`;
-    case "another unit than the meter's":
-      return `${got} The meter shows ${p.unit}. Look at the paper again.`;
     case "open too long":
       return `${got} The pen lasts fewer days than that. Take a new pen.`;
     case "not a telephone number":
