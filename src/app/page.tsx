@@ -1,5 +1,6 @@
 // The page of an open household: the app, with the day book and the drawer behind it.
 import { v7 as newId } from "uuid";
+import { DEMO_PIN } from "#demo-data/household.ts";
 import { checkPin, hashPin } from "#devices/pin.ts";
 import type { LogPort } from "#events/log-port.ts";
 import { localParts } from "#rules/time/local.ts";
@@ -40,7 +41,9 @@ export function Page({ desk, log, hasVoice }: PageProps) {
       onTries={({ wrong, at }) => desk.change({ pinWrong: wrong, pinAt: at })}
       newId={() => newId()}
       onClose={close}
-      {...(demo ? { onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) } : {})}
+      {...(demo
+        ? { demoPin: DEMO_PIN, onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) }
+        : {})}
     />
   );
   if (house.household === null && desk.overlay.value !== "drawer") return <First onDemo={showDemo} onOwn={() => desk.open("drawer")} />;
