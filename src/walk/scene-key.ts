@@ -8,7 +8,7 @@ import { type HouseState, stepOf } from "./state.ts";
 export function sceneKey(house: HouseState, now: Stamp): string {
   const me = frontPerson(house);
   if (!me?.walk) return "kitchen";
-  if (clockQuestion(house)) return `${me.walk.id} clock`;
+  if (clockQuestion(house)) return `${me.walk.id} clock ${house.doubt}`;
   const w = me.walk;
   const sure = house.doubt === null;
   const step = stepOf(w);

@@ -1,5 +1,6 @@
 // The name of every answer: what its button shows, and the phrases the ear takes for it. Phrases are whole, distinct and rich in vowels.
 import type { Intent } from "#events/intent.ts";
+import type { Pen } from "#events/pen.ts";
 import { nameOf } from "#rules/food/foods.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { frontPerson } from "#walk/offers.ts";
@@ -25,6 +26,13 @@ const MISHAPS: Readonly<Record<Extract<Intent, { do: "report" }>["mishap"], Labe
   "feeling ill": label("I feel ill", "i am ill"),
   "something else": label("Something else"),
 };
+
+function inHand(house: HouseState): Pen | undefined {
+  const id = frontPerson(house)?.walk?.penCheck.pen;
+  return Object.values(house.people)
+    .flatMap((p) => p.pens)
+    .find(({ pen }) => pen.id === id)?.pen;
+}
 
 /** House and intent to the label. Numbers in labels repeat the value: "Yes, 180". */
 export function labelOf(intent: Intent, house: HouseState): Label {
@@ -130,7 +138,11 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "insulin looks":
       return {
         "as it should be": label("Yes, it is", "yes", "it looks right"),
-        clumped: label("It has clumps", "it is clumped"),
+        // Clear insulin that turned cloudy has no clumps, and its owner looks for a no.
+        clumped:
+          inHand(house)?.cloudy === false
+            ? label("No, it is cloudy", "it is cloudy", "it is not clear", "it has clumps")
+            : label("It has clumps", "it is clumped"),
         frozen: label("It was frozen", "it is frozen"),
         overheated: label("It was too hot", "it is too hot"),
       }[intent.look];

@@ -34,16 +34,26 @@ const SAY: Readonly<Record<Step, (c: Ctx) => Say>> = {
 /** After this many clean walks the words become shorter; the steps and checks stay. */
 export const FAMILIAR_AFTER = 20;
 
-export const sayClock = (now: Stamp): Say => ({
+export const sayClock = (now: Stamp, before: readonly string[] = []): Say => ({
   title: "Day and time",
-  lines: [`It is ${dayAndMonth(now)}, ${timeOfDay(now)}.`, "Is that right?"],
+  lines: [...before, `It is ${dayAndMonth(now)}, ${timeOfDay(now)}.`, "Is that right?"],
 });
+
+/** Somebody said that the clock is wrong: who sets it, and whom to ask about a dose meanwhile. */
+function clockIsWrong(house: HouseState): string[] {
+  if (house.doubt !== "the person said no") return [];
+  const clinic = frontPerson(house)?.card?.card.clinic;
+  return [
+    "A keeper sets this tablet's clock. Until then it tells no dose.",
+    `Call ${clinic ? `${clinic.name}: ${clinic.phone}` : "your clinic"}.`,
+  ];
+}
 
 /** What the walk in front says now; null on the kitchen screen. */
 export function sayWalk(house: HouseState, now: Stamp, guards: Guards): Say | null {
   const me = frontPerson(house);
   if (!me?.walk) return null;
-  if (clockQuestion(house)) return sayClock(now);
+  if (clockQuestion(house)) return sayClock(now, clockIsWrong(house));
   const say = SAY[stepOf(me.walk)](contextOf(house, me, me.walk, now, guards));
   return me.cleanWalks >= FAMILIAR_AFTER && say.short ? { ...say, lines: say.short } : say;
 }

@@ -51,6 +51,18 @@ export function sayDone(c: Ctx): Say {
   const injected = c.walk.injected;
   const units = injected?.units ?? null;
   const amount = units === null ? "An unknown amount went in" : `${unitsOf(units)} went in`;
+  // Fifteen grams do not outlast a meal's insulin (rapid insulin works for hours: facts of its printed action).
+  if (c.walk.eat === "cannot eat") {
+    const own = c.card?.advice.cannotEat;
+    return {
+      title: "No meal came",
+      lines: [
+        `${amount}, and no meal came. It works for hours.`,
+        ...(own ? [`Your card says: ${own}`] : ["Measure again every hour. Keep sugar near.", "Do not stay alone."]),
+        `Call ${clinicOf(c)}.`,
+      ],
+    };
+  }
   const where = c.walk.place ? `, ${placeName(c.walk.place)}` : "";
   const ate = c.walk.eat === "eating" ? " You are eating." : "";
   const reading = c.walk.reading?.glucose;
@@ -87,7 +99,7 @@ export function sayLow(c: Ctx): Say {
         lines: [`Sit down. Wait ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`, "Then measure again."],
       };
     case "recheck":
-      return { title: "Measure again", lines: ["Measure your glucose again.", "Then say or press the number."] };
+      return { title: "Measure again", lines: ["Wash the sugar off your hands.", "Measure again. Say or press the number."] };
     case "call":
       return {
         title: "Call for help",

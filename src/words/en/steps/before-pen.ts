@@ -11,6 +11,8 @@ import { MEALS } from "#words/en/labels.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
+const callClinic = (c: Ctx): string => (c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.");
+
 export function sayTaken(c: Ctx): Say {
   const window = windowNow(c);
   if (window.is === "a dose inside") {
@@ -19,10 +21,18 @@ export function sayTaken(c: Ctx): Say {
     const sure = window.certain ? "" : " It is not certain how much went in.";
     return {
       title: "Taken already?",
-      lines: [`${much} went in ${when}.${sure}`, "Do not take a second dose on doubt.", "Is this the same meal?"],
+      // Not "is this the same meal?": a no to that was pressed as "No. The first was not taken".
+      lines: [`${much} went in ${when}.${sure}`, `For another meal, or in doubt: no dose. ${callClinic(c)}`, "Did you take that dose?"],
     };
   }
-  return { title: "Taken already?", lines: ["The tablet was not here all the time.", "Did you take mealtime insulin in the last hours?"] };
+  return {
+    title: "Taken already?",
+    lines: [
+      "The tablet was not here all the time.",
+      `If you do not know: no dose. ${callClinic(c)}`,
+      "Did you take mealtime insulin in the last hours?",
+    ],
+  };
 }
 
 export function sayWash(c: Ctx): Say {
@@ -39,7 +49,7 @@ export function sayReading(c: Ctx): Say {
       lines: [
         "HI means very high. It is not a number.",
         "Wash your hands. Test again with a new strip.",
-        `If it is HI again, call ${c.card?.clinic.name ?? "your clinic"}.`,
+        `If it is HI again: ${callClinic(c)}`,
       ],
     };
   }
@@ -74,7 +84,7 @@ export function sayPlate(c: Ctx): Say {
 }
 
 export function sayCard(c: Ctx): Say {
-  const clinic = c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.";
+  const clinic = callClinic(c);
   switch (cardStage(c)) {
     case "number":
       return sayDraft(c);

@@ -5,11 +5,16 @@ import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { injectStage } from "#walk/steps/inject.ts";
-import { penInHand, penStage } from "#walk/steps/pen.ts";
+import { penInHand, penStage, pensInHouse } from "#walk/steps/pen.ts";
 import { unitsOf } from "#words/en/amounts.ts";
 import { placeName, sayPlace } from "#words/en/places.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
+
+const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");
+
+const ownPenLeft = (c: Ctx): boolean =>
+  pensInHouse(c).some(({ pen }) => pen.person === c.me.person.id && pen.insulinId === c.card?.insulin.id);
 
 export function sayPen(c: Ctx): Say {
   const name = c.card?.insulin.name ?? "mealtime insulin";
@@ -17,6 +22,11 @@ export function sayPen(c: Ctx): Say {
     case "helper":
       return { title: "A helper", lines: ["You do this part with a helper.", "Who is with you?"] };
     case "pick":
+      if (!ownPenLeft(c))
+        return {
+          title: "No pen is left",
+          lines: [`No ${name} pen of yours is left here.`, "A keeper adds a new pen.", `Ask ${clinicOf(c)}.`],
+        };
       return { title: "Your pen", lines: [`Take your ${name} pen.`, "Which mark?"], short: ["Which pen?"] };
     case "look":
       return penInHand(c)?.pen.cloudy
@@ -52,7 +62,7 @@ export function sayPlaceStep(c: Ctx): Say {
   if (!offered) {
     return {
       title: "No place is free",
-      lines: ["Every place still rests.", `Ask ${c.card?.clinic.name ?? "your clinic"} where to inject.`],
+      lines: ["Every place still rests. Do not inject.", `Ask ${clinicOf(c)}.`],
     };
   }
   const rest = offered.fullRest ? [] : [`It has rested ${offered.restDays} days, less than planned.`];
