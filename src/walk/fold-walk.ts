@@ -60,8 +60,9 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "unit agreed":
       return { ...walk, unitAgreed: event.unit };
     case "taken answered":
-      // A wait that runs goes on: the question comes again after a turn to somebody else, in the middle of a drying wait too.
-      return { ...walk, draft: null, taken: { how: event.how } };
+      // A wait that runs goes on, and so does a number that is being read back: the question comes again after a restart or a turn to somebody
+      // else, in the middle of a drying wait too.
+      return { ...walk, taken: { how: event.how } };
     case "hands washed":
       return { ...walk, ...quiet, wash: { how: event.how } };
     case "reading taken": {
