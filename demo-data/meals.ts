@@ -6,7 +6,7 @@ import type { Chance } from "./chance.ts";
 import { type Days, TODAY } from "./days.ts";
 import { beginMinute, type DailyMeal, type Habits, readingBefore, within } from "./habits.ts";
 import type { Home } from "./home.ts";
-import type { PenDrawer } from "./pens.ts";
+import { ONE_DOSE_UNITS, type PenDrawer } from "./pens.ts";
 import { LATER, type Twist } from "./story.ts";
 import { walkThrough } from "./walk-through.ts";
 import { Walker, type WalkPlan } from "./walker.ts";
@@ -38,8 +38,7 @@ const LATE = [1, 21] as const;
 /** Share of meals whose question nobody answers. */
 const NOT_ANSWERED = 0.08;
 const SNACK_MINUTE = 15 * 60 + 5;
-/** A mealtime pen is put aside with less than the largest dose and a priming in it; near now with more, so that it lasts for whoever tries. */
-const ONE_DOSE_UNITS = 18;
+/** Near now a mealtime pen is put aside with more left in it than a dose, so that the next one lasts for whoever tries. */
 const PLENTY_UNITS = 100;
 
 /** Nobody in this house asks twice inside the card's window, but where the story says so. */

@@ -8,6 +8,8 @@ import { demoPen, PENS, type PenName } from "./household.ts";
 const NAMES = Object.keys(PENS) as PenName[];
 /** Days from the pharmacy to the printed date. Invented. */
 const KEEPS_DAYS = 400;
+/** Less than the largest dose and a priming. */
+export const ONE_DOSE_UNITS = 18;
 
 export class PenDrawer {
   private readonly count = new Map<PenName, number>();
@@ -29,11 +31,11 @@ export class PenDrawer {
   /** Replaces what holds fewer units than these, or is past its last day tomorrow. */
   check(person: string, today: LocalDate, units: number): void {
     for (const { pen, openedOn, used } of this.home.person(person).pens.filter((p) => !p.retired)) {
-      const empty = (pen.unitsWhenOpened ?? 0) - used < units;
+      const left = (pen.unitsWhenOpened ?? 0) - used;
       const old = openedOn !== null && compareDates(addDays(today, 1), lastDay(openedOn, pen.inUseDays)) > 0;
       const name = NAMES.find((n) => pen.id.startsWith(n));
-      if (!name || !(empty || old)) continue;
-      this.home.note(person, { type: "pen retired", pen: pen.id, why: empty ? "empty" : "too old" });
+      if (!name || !(left < units || old)) continue;
+      this.home.note(person, { type: "pen retired", pen: pen.id, why: old ? "too old" : left < ONE_DOSE_UNITS ? "empty" : "other" });
       this.add(name, today);
     }
   }
