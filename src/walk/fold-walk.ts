@@ -43,7 +43,12 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "went back":
       return withoutAll(walk, event.voided);
     case "wait began":
-      return { ...walk, wait: { for: event.for, began: at, ms: event.ms }, waitDone: null };
+      return {
+        ...walk,
+        wait: { for: event.for, began: at, ms: event.ms },
+        waitDone: null,
+        low: walk.low && event.for === "recheck" ? { ...walk.low, due: "recheck" } : walk.low,
+      };
     case "wait ended":
       return { ...walk, wait: null, waitDone: event.for };
     case "wait jumped":

@@ -6,8 +6,8 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { isVeryLow } from "#rules/glucose/classify.ts";
-import { oldestAge } from "#rules/time/elapsed.ts";
-import { type Ctx, happen, type Offer, type Outcome, press, type StepRules, waitOver } from "#walk/context.ts";
+import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
+import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
 import type { Walk } from "#walk/state.ts";
 import { careMinutesMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
@@ -24,7 +24,14 @@ export function lowStage(c: Ctx): LowStage {
   if (low.callRaised) return c.walk.draft ? "number" : "call";
   if (c.walk.draft) return "number";
   if (low.due === "treat") return "treat";
-  return waitOver(c.walk, c.now, c.sure) ? "recheck" : "wait";
+  return recheckLeft(c) > 0 ? "wait" : "recheck";
+}
+
+/** Milliseconds until the new reading. 0 where the clocks cannot say: measuring too early frees no dose, and waiting without end may hurt. */
+function recheckLeft(c: Ctx): number {
+  const { wait } = c.walk;
+  const passed = wait?.for === "recheck" ? elapsed(wait.began, c.now, c.sure) : null;
+  return wait === null || passed === null ? 0 : Math.max(0, wait.ms - passed);
 }
 
 /** Quick sugars in the order they are offered; glucose first. */
@@ -59,9 +66,15 @@ export function unansweredLow(walk: Walk, now: Stamp, sure: boolean): boolean {
   return since >= UNANSWERED_MS + (walk.wait?.for === "recheck" ? walk.wait.ms : 0);
 }
 
+const wait = (ms: number): Happened => ({ type: "wait began", for: "recheck", ms });
+
 function afterRecheck(c: Ctx, stillLow: boolean, glucose: Glucose | null): Happened[] {
   const rounds = c.walk.low?.rounds.length ?? 0;
-  if (!stillLow) return [{ type: "low ended", rounds }];
+  if (!stillLow) {
+    // A minute after sugar a good number ends no low: it may be the sugar on the fingers, or the same reading a little off.
+    const left = recheckLeft(c);
+    return left > 0 && !c.walk.low?.callRaised ? [wait(left)] : [{ type: "low ended", rounds }];
+  }
   const enough = rounds >= MOST_ROUNDS || (rounds >= 2 && glucose !== null && isVeryLow(glucose));
   return enough ? [{ type: "call raised", why: "still low" }] : [];
 }
@@ -89,12 +102,16 @@ export const low: StepRules = {
       case "took sugar":
         return happen(
           { type: "sugar taken", food: intent.food, grams: grams(intent.grams) },
-          { type: "wait began", for: "recheck", ms: careMinutesMs(c.card, "recheckMinutes") },
+          wait(careMinutesMs(c.card, "recheckMinutes")),
         );
       case "cannot swallow":
         return happen({ type: "call raised", why: "cannot swallow" });
-      case "read word":
-        return happen({ type: "meter word read", word: intent.word, via: intent.via }, ...afterRecheck(c, intent.word === "LO", null));
+      case "read word": {
+        const read: Happened = { type: "meter word read", word: intent.word, via: intent.via };
+        if (intent.word === "LO") return happen(read, ...afterRecheck(c, true, null));
+        // Sugar on the fingers shows HI (fruit on unwashed hands: Diabetes Care 2011): only a second HI, after washing, is believed.
+        return happen(read, ...(c.walk.low?.readings.at(-1)?.word === "HI" ? afterRecheck(c, false, null) : [wait(recheckLeft(c))]));
+      }
       default:
         return isNumberIntent(intent) ? decideNumber(c, intent, low) : happen();
     }

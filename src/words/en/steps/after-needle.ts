@@ -47,6 +47,8 @@ export function sayEat(c: Ctx): Say {
 }
 
 export function sayDone(c: Ctx): Say {
+  if (c.walk.kind === "low" && c.walk.reading?.word === "HI")
+    return { title: "The meter shows HI", lines: ["The meter shows HI again. HI means very high.", `Call ${clinicOf(c)}.`] };
   if (c.walk.kind === "low") return { title: "Better", lines: ["The low is over.", "Eat something if the next meal is far."] };
   const injected = c.walk.injected;
   const units = injected?.units ?? null;
@@ -77,6 +79,8 @@ export function sayDone(c: Ctx): Say {
 export function sayLow(c: Ctx): Say {
   const low = c.walk.low;
   const grams = careNumber(c.card, "treatGrams");
+  const waits = c.walk.wait?.ms ?? 0;
+  const onHands = low?.due === "recheck" && low.readings.at(-1)?.word === "HI" ? ["HI may be sugar on your hands."] : [];
   switch (lowStage(c)) {
     case "number":
       return sayDraft(c);
@@ -96,10 +100,15 @@ export function sayLow(c: Ctx): Say {
     case "wait":
       return {
         title: "Sit and wait",
-        lines: [`Sit down. Wait ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`, "Then measure again."],
+        lines: [
+          ...onHands,
+          ...(waits < careNumber(c.card, "recheckMinutes") * 60_000 ? ["It is too early to be sure."] : []),
+          `Sit down. Wait ${minutesOf(Math.ceil(waits / 60_000))}.`,
+          "Then measure again.",
+        ],
       };
     case "recheck":
-      return { title: "Measure again", lines: ["Wash the sugar off your hands.", "Measure again. Say or press the number."] };
+      return { title: "Measure again", lines: [...onHands, "Wash the sugar off your hands.", "Measure again. Say or press the number."] };
     case "call":
       return {
         title: "Call for help",
