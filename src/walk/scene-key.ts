@@ -26,6 +26,9 @@ export function sceneKey(house: HouseState, now: Stamp): string {
     case "pen":
       parts.push(w.penCheck, w.helper);
       break;
+    case "dial":
+      parts.push(w.helper);
+      break;
     case "place":
       parts.push(w.offered?.spot, w.noSpot);
       break;

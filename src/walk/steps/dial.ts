@@ -3,6 +3,7 @@ import type { Intent } from "#events/intent.ts";
 import { units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { type Ctx, happen, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
+import { helpers } from "./card.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { oldReading } from "./old-reading.ts";
 
@@ -25,13 +26,18 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   return happen({ type: "dose dialled", units: dialled, via: draft?.via ?? "touch", helper: draft?.helper ?? c.walk.helper, how });
 }
 
+/** A dial that only a helper reads is read by nobody until somebody is named. */
+export const needsReader = (c: Ctx): boolean => c.me.person.dialBy === "helper" && c.walk.helper === null;
+
 export const dial: StepRules = {
   arrive: oldReading,
   offers(c: Ctx) {
+    if (needsReader(c)) return [...helpers(c), press("stop", { do: "leave" })];
     const stop = c.walk.draft ? [] : [press("stop", { do: "leave" })];
     return [...numberOffers(c, ["dial"]), ...stop];
   },
   decide(c: Ctx, intent: Intent) {
+    if (intent.do === "name helper") return happen({ type: "helper named", name: intent.name });
     return isNumberIntent(intent) ? decideNumber(c, intent, dial) : happen();
   },
   accept,

@@ -4,6 +4,7 @@ import { directions } from "#rules/body/directions.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
+import { needsReader } from "#walk/steps/dial.ts";
 import { injectStage } from "#walk/steps/inject.ts";
 import { penInHand, penStage, pensInHouse } from "#walk/steps/pen.ts";
 import { unitsOf } from "#words/en/amounts.ts";
@@ -47,6 +48,7 @@ export function sayPen(c: Ctx): Say {
 }
 
 export function sayDial(c: Ctx): Say {
+  if (needsReader(c)) return { title: "A helper", lines: ["A helper reads the dial with you.", "Who is with you?"] };
   if (c.walk.draft) return sayDraft(c);
   const told = c.walk.told?.units ?? 0;
   return {
