@@ -87,7 +87,7 @@ export async function answer(tablet: Tablet, hand: Hand, intent: Intent): Promis
 }
 
 export async function give(tablet: Tablet, hand: Hand, slot: NumberSlot, text: string): Promise<void> {
-  await hand.number(PAD_BUTTON[slot], text);
+  await hand.number(slot === "grams" ? plateWords.typeGrams : PAD_BUTTON[slot], text);
   await tablet.stored(`${slot} ${text}`);
 }
 
