@@ -66,12 +66,12 @@ export function sayDone(c: Ctx): Say {
     };
   }
   const where = c.walk.place ? `, ${placeName(c.walk.place)}` : "";
-  const ate = c.walk.eat === "eating" ? " You are eating." : "";
+  const ate = c.walk.eat === "eating" ? ["You are eating."] : [];
   const reading = c.walk.reading?.glucose;
-  const glucose = reading ? `Reading ${reading.value}. ` : "";
+  const glucose = reading ? [`Reading ${reading.value}.`] : [];
   return {
     title: "Done",
-    lines: [`${glucose}${amount}${where}.${ate}`, `I ask about the meal in ${minutesOf(careNumber(c.card, "askEatenMinutes"))}.`],
+    lines: [...glucose, `${amount}${where}.`, ...ate, `I ask about the meal in ${minutesOf(careNumber(c.card, "askEatenMinutes"))}.`],
     short: [`${amount}.`],
   };
 }
