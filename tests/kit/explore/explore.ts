@@ -36,6 +36,8 @@ function pathTo(node: Node, last: Move | null): string[] {
 export interface Limits {
   /** Ends at the first broken promise: for planted faults. */
   stopAtFirst?: boolean;
+  /** Ends as soon as this promise was broken. */
+  stopAt?: number;
   /** A bound that no exploration is to reach: reaching it is an error. */
   mostStates?: number;
 }
@@ -70,7 +72,7 @@ export function explore(x: Exploration, engine: Engine, limits: Limits = {}): Ex
           if (told.has(where)) continue;
           told.add(where);
           found.violations.push({ ...v, exploration: x.name, path: pathTo(node, move) });
-          if (limits.stopAtFirst) return;
+          if (limits.stopAtFirst || limits.stopAt === v.promise) return;
         }
         if (!turn) continue;
         if (turn.decision.refusal?.no === "not offered here") found.badOffers.push(`${tell(move)} in ${stepName(node.world)}`);
