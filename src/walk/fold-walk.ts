@@ -34,10 +34,11 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
   const walk: Walk = UNASKED.includes(event.type) ? before : { ...before, touchedAt: at };
   switch (event.type) {
     case "walk turned to":
-      // Time has passed: "taken already?" is looked at again, and an opened needle step is asked about first.
+      // Time has passed: "taken already?" is looked at again, and an opened needle step is asked about first. A number half given is given anew:
+      // the step may be another one by now, and six units must not be agreed to as six grams.
       return walk.injectOpened
-        ? { ...walk, left: false, needleAsked: !walk.injected }
-        : { ...walk, left: false, taken: null, plate: mealNow(before, at) };
+        ? { ...walk, left: false, draft: null, needleAsked: !walk.injected }
+        : { ...walk, left: false, draft: null, taken: null, plate: mealNow(before, at) };
     case "walk left":
       return { ...walk, left: true };
     case "went back":

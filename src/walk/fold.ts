@@ -3,6 +3,7 @@
 import type { Happened } from "#events/happened.ts";
 import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { elapsed } from "#rules/time/elapsed.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { without } from "./voiding.ts";
 import { freshWalk } from "./fresh.ts";
@@ -22,10 +23,10 @@ const USES_KEPT_MS = 200 * DAY;
 
 const after = (stamp: Stamp, ms: number): Stamp => ({ ...stamp, wall: stamp.wall + ms, mono: stamp.mono + ms });
 
-/** Old doses are let go by a clock that is sure, and by no other (promise 14). */
+/** Old doses are let go by clocks that are sure of their age, and by no other (promise 14). */
 function withDose(person: PersonState, dose: RapidDose, sure: boolean): PersonState {
   const others = person.doses.filter(
-    (d) => (d.walk === null || d.walk !== dose.walk) && (!sure || dose.at.wall - d.at.wall < DOSES_KEPT_MS),
+    (d) => (d.walk === null || d.walk !== dose.walk) && (elapsed(d.at, dose.at, sure) ?? 0) < DOSES_KEPT_MS,
   );
   return { ...person, doses: [dose, ...others] };
 }
