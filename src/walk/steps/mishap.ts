@@ -53,9 +53,10 @@ export const mishap: StepRules = {
 
 /** After a start of the app with the needle step open. Until the answer is no, the dose counts as taken. */
 export const needleQuestion: StepRules = {
-  offers: () => [
+  offers: (c) => [
     press("choice", { do: "needle went in", answer: "yes" }),
-    press("choice", { do: "needle went in", answer: "no" }),
+    // Once "It is down" was stored, a "no" would contradict the book and free a second dose: not sure is the most that can be said.
+    ...(c.walk.pressed ? [] : [press("choice", { do: "needle went in", answer: "no" })]),
     press("stop", { do: "needle went in", answer: "not sure" }),
   ],
   decide(_c: Ctx, intent: Intent) {
