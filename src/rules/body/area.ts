@@ -95,7 +95,6 @@ export const distanceMm = (a: Spot, b: Spot): number => {
 export const nearerThan = (a: Spot, b: Spot, mm: number): boolean => distanceMm(a, b) < mm - ROUNDING_MM;
 
 /** Millimetres to the navel; Infinity off the belly. */
-const navelDistanceMm = (spot: Spot): number =>
-  spot.region === "belly" ? Math.hypot(spot.outMm, spot.downMm) : Number.POSITIVE_INFINITY;
+const navelDistanceMm = (spot: Spot): number => (spot.region === "belly" ? Math.hypot(spot.outMm, spot.downMm) : Number.POSITIVE_INFINITY);
 
 export const nearNavel = (spot: Spot, navelMm: number): boolean => navelDistanceMm(spot) < navelMm - ROUNDING_MM;

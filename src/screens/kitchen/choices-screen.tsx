@@ -27,8 +27,18 @@ export interface ChoicesScreenProps {
   byHand?: boolean;
 }
 
+/** A question whose answers can be pressed or said. */
+export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) {
+  const { title, lines = [], buttons } = props;
+  useHearable({ title, lines, buttons }, byHand);
+  return <TurnedScreen {...props} />;
+}
+
+/** Labels longer than this fill three lines of a button: then letters stop growing, so that the words above keep their room. */
+const LONG_LABEL = 24;
+
 /** Up to four buttons stand at the bottom. Of more, three at a time, and a fourth that brings the next three; by voice all are heard. */
-export function ChoicesScreen({
+export function TurnedScreen({
   title,
   lines = [],
   buttons,
@@ -37,9 +47,7 @@ export function ChoicesScreen({
   focusHeading,
   banner,
   head,
-  byHand = false,
-}: ChoicesScreenProps) {
-  useHearable({ title, lines, buttons }, byHand);
+}: Omit<ChoicesScreenProps, "byHand">) {
   const [from, turnTo] = useState(0);
   const which = buttons.map((b) => b.label).join("|");
   useEffect(() => turnTo(0), [which]);
@@ -55,6 +63,7 @@ export function ChoicesScreen({
       focusHeading={focusHeading}
       banner={banner}
       hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
+      dense={shown.some((b) => b.label.length > LONG_LABEL)}
       actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}
     >
       {head}

@@ -1,79 +1,87 @@
 // Finding a food by kind or by first letter, a screenful at a time.
-import type { ComponentChildren } from "preact";
+
 import { FOOD_GROUPS, type Food, type FoodGroup, nameOf } from "#rules/food/foods.ts";
 import { byFirstLetter, byGroup, firstLetters, mealGroups } from "#rules/food/groups.ts";
-import { BigButton } from "#ui/button.tsx";
-import { type PickItem, PickList } from "#ui/pick-list.tsx";
+import { useHearable } from "#screens/shared/hear.ts";
+import { FIXED } from "#words/en/fixed.ts";
 import { groupName, plateWords as words } from "#words/en/plate.ts";
-import type { FindStep, Part } from "./plate-part.ts";
+import { type ChoiceButton, TurnedScreen } from "./choices-screen.tsx";
+import type { FindStep, Part, Step } from "./plate-part.ts";
 
-/** Letters are small words: a whole alphabet of 20 mm tiles fits one page. */
-const LETTERS_ON_A_PAGE = 26;
+/** Letters to a range: four are the buttons of one screen. */
+const RANGE = 4;
+/** More foods than this on a letter: their kinds first. */
+const MANY_FOODS = 8;
 
 const kindsOf = (foods: readonly Food[]): FoodGroup[] => FOOD_GROUPS.filter((group) => foods.some((food) => food.group === group));
 
+const rangesOf = (letters: readonly string[]): string[][] =>
+  Array.from({ length: Math.ceil(letters.length / RANGE) }, (_, place) => letters.slice(place * RANGE, (place + 1) * RANGE));
+
 export function FindFood({ part, step, onFood }: { part: Part; step: FindStep; onFood: (id: string) => void }) {
-  const { locale, pageSize, go } = part;
+  const { locale, go } = part;
   const toFoods = (foods: readonly Food[], heading: string) => go({ at: "foods", heading, sentence: null, foods });
-  const named = (groups: readonly FoodGroup[]): PickItem[] => groups.map((group) => ({ id: group, label: groupName(group, locale) }));
-  const groupOf = (id: string): FoodGroup | undefined => FOOD_GROUPS.find((group) => group === id);
 
   switch (step.at) {
     case "groups":
       return (
         <Choose
-          key="groups"
           part={part}
           heading={words.kindHeading}
-          items={named(mealGroups())}
-          onPick={(id) => {
-            const group = groupOf(id);
-            if (group) toFoods(byGroup(group), groupName(group, locale));
-          }}
+          items={mealGroups().map((group) => ({
+            label: groupName(group, locale),
+            press: () => toFoods(byGroup(group), groupName(group, locale)),
+          }))}
+          back={{ at: "how" }}
+          wayOut={words.toPlate}
         />
       );
-    case "letters":
+    case "letters": {
+      const toLetter = (letter: string) => {
+        const foods = byFirstLetter(letter, locale);
+        if (foods.length > MANY_FOODS && kindsOf(foods).length > 1) go({ at: "kinds", letter, foods });
+        else toFoods(foods, words.foodHeading);
+      };
+      const items = step.range
+        ? step.range.map((letter) => ({ label: letter.toUpperCase(), press: () => toLetter(letter) }))
+        : rangesOf(firstLetters(locale)).map((range) => ({ label: words.range(range), press: () => go({ at: "letters", range }) }));
       return (
         <Choose
-          key="letters"
           part={part}
           heading={words.letterHeading}
-          items={firstLetters(locale).map((letter) => ({ id: letter, label: letter.toUpperCase() }))}
-          tiles
-          onPick={(letter) => {
-            const foods = byFirstLetter(letter, locale);
-            if (foods.length > 2 * pageSize && kindsOf(foods).length > 1) go({ at: "kinds", letter, foods });
-            else toFoods(foods, words.foodHeading);
-          }}
+          items={items}
+          back={step.range ? { at: "letters", range: null } : { at: "how" }}
+          wayOut={step.range ? null : words.toPlate}
         />
       );
+    }
     case "kinds":
       return (
         <Choose
-          key={`kinds ${step.letter}`}
           part={part}
           heading={words.kindHeading}
-          items={named(kindsOf(step.foods))}
-          onPick={(id) =>
-            toFoods(
-              step.foods.filter((food) => food.group === id),
-              words.foodHeading,
-            )
-          }
+          items={kindsOf(step.foods).map((group) => ({
+            label: groupName(group, locale),
+            press: () =>
+              toFoods(
+                step.foods.filter((food) => food.group === group),
+                words.foodHeading,
+              ),
+          }))}
+          back={{ at: "letters", range: null }}
+          wayOut={words.toPlate}
         />
       );
     case "foods":
       return (
-        <Choose
-          key={`foods ${step.foods.map((food) => food.id).join(" ")}`}
+        <ChooseAloud
           part={part}
           heading={step.heading}
-          items={step.foods.map((food) => ({ id: food.id, label: nameOf(food, locale) }))}
-          wayOut="none of these"
-          onPick={onFood}
-        >
-          {step.sentence === null ? null : <p>{step.sentence}</p>}
-        </Choose>
+          lines={step.sentence === null ? [] : [step.sentence]}
+          items={step.foods.map((food) => ({ label: nameOf(food, locale), press: () => onFood(food.id) }))}
+          back={{ at: "how" }}
+          wayOut={words.noneOfThese}
+        />
       );
   }
 }
@@ -81,40 +89,41 @@ export function FindFood({ part, step, onFood }: { part: Part; step: FindStep; o
 interface ChooseProps {
   part: Part;
   heading: string;
-  items: readonly PickItem[];
-  onPick: (id: string) => void;
-  tiles?: boolean;
-  /** Where the button out of here leads: to the plate, or to another way of finding where nothing fits, or nowhere. */
-  wayOut?: "to the plate" | "none of these" | null;
-  children?: ComponentChildren;
+  /** What is to be read before choosing. */
+  lines?: readonly string[];
+  items: readonly ChoiceButton[];
+  /** Where Back leads within the plate; null: to the question before the plate. */
+  back: Step | null;
+  /** The last of the choices leads out: back to the plate, or on to another way of finding. */
+  wayOut: string | null;
 }
 
-/** A list of choices with the way out that every screen of the plate has. */
-export function Choose({ part, heading, items, onPick, tiles = false, wayOut = "to the plate", children }: ChooseProps) {
-  const none = wayOut === "none of these";
-  const out = (
-    <BigButton
-      role="choice"
-      label={none ? words.noneOfThese : words.toPlate}
-      onPress={() => part.go({ at: none ? "how" : "plate" })}
-      safe
+function buttonsOf({ part, items, back, wayOut }: ChooseProps): ChoiceButton[] {
+  return wayOut === null
+    ? [...items]
+    : [...items, { label: wayOut, press: () => part.go(wayOut === words.toPlate || !back ? { at: "plate" } : back) }];
+}
+
+/** A list of choices for the hand: meanwhile the ear takes foods, grams and servings by their names. */
+export function Choose(props: ChooseProps) {
+  const { part, heading, lines = [], back } = props;
+  const { chrome, says, refused, ...frame } = part.frame;
+  return (
+    <TurnedScreen
+      {...frame}
+      chrome={back ? { ...chrome, onBack: () => part.go(back) } : chrome}
+      title={heading}
+      lines={refused ? says : lines}
+      buttons={buttonsOf(props)}
     />
   );
-  return (
-    <PickList
-      heading={heading}
-      headingLevel={1}
-      items={items}
-      onPick={onPick}
-      pageSize={tiles ? LETTERS_ON_A_PAGE : part.pageSize}
-      shape={tiles ? "tiles" : "rows"}
-      moreLabel={words.more}
-      beforeLabel={words.before}
-      pageWords={words.page}
-      actions={wayOut === null ? null : out}
-      {...part.turned}
-    >
-      {children}
-    </PickList>
-  );
+}
+
+/** The same, but what can be pressed can be said: which of several foods, and how much of it. */
+export function ChooseAloud(props: ChooseProps) {
+  const { part, heading, lines = [], back } = props;
+  const spoken = lines.length > 0 ? lines : [heading];
+  const out = back ? [{ label: FIXED.back, press: () => part.go(back) }] : [];
+  useHearable({ title: heading, lines: spoken, buttons: [...buttonsOf(props), ...out] }, false);
+  return <Choose {...props} lines={spoken} />;
 }

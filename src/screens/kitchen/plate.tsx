@@ -8,7 +8,7 @@ import { GuardContext } from "#ui/guard-context.tsx";
 import { plateWords as words } from "#words/en/plate.ts";
 import { FindFood } from "./plate-find.tsx";
 import { HowToCount, PlateList, TakeOff } from "./plate-list.tsx";
-import type { Part, Step } from "./plate-part.ts";
+import type { Part, PlateFrame, Step } from "./plate-part.ts";
 import { FibreNotKnown, FoodNotFound, Portions } from "./plate-portions.tsx";
 
 export interface PlateBuilderProps {
@@ -27,10 +27,7 @@ export interface PlateBuilderProps {
   onDone: () => void;
   /** A food somebody named aloud or typed. A new object is a new request, even with the same text. */
   said?: { text: string } | null;
-  /** Choices on one page; four fit a ten-inch tablet. */
-  pageSize?: number;
-  /** A page of choices was turned: what can be chosen now, to be said. */
-  onTurn?: (labels: readonly string[]) => void;
+  frame: PlateFrame;
 }
 
 /** A food whose fibre is not known has nothing to count where the card leaves fibre out. */
@@ -55,7 +52,7 @@ const PLATE: Step = { at: "plate" };
 const HOW: Step = { at: "how" };
 
 export function PlateBuilder(props: PlateBuilderProps) {
-  const { lines, locale, counting, said = null, pageSize = 4 } = props;
+  const { lines, locale, counting, said = null, frame } = props;
   const guard = useContext(GuardContext);
   const [wanted, setStep] = useState<Step>(PLATE);
   // An empty plate is no place to be: it asks how to fill it.
@@ -67,7 +64,7 @@ export function PlateBuilder(props: PlateBuilderProps) {
   // A trembling second tap must not land on the next screen.
   useLayoutEffect(() => guard.screenChanged(), [guard, step]);
 
-  const part: Part = { pageSize, locale, counting, go: setStep, turned: props.onTurn ? { onTurn: props.onTurn } : {} };
+  const part: Part = { locale, counting, frame, go: setStep };
   const count = { onGrams: props.onGrams, onServings: props.onServings, onUsual: props.onUsual, usualMeals: props.usualMeals };
   switch (step.at) {
     case "plate":

@@ -60,7 +60,13 @@ describe("the meal bell (promise 7)", () => {
   it("is ended by eating and by not being able to eat, and by nothing else", () => {
     const t = odileAt("eat");
     t.pass(30 * MINUTE);
-    for (const intent of [{ do: "pass time" }, { do: "report", mishap: "feeling ill" }, { do: "heard mishap advice" }, { do: "leave" }, { do: "turn to", person: "odile" }] as const) {
+    for (const intent of [
+      { do: "pass time" },
+      { do: "report", mishap: "feeling ill" },
+      { do: "heard mishap advice" },
+      { do: "leave" },
+      { do: "turn to", person: "odile" },
+    ] as const) {
       t.send(intent);
       expect(level(t), intent.do).toBe("loud");
     }
@@ -100,7 +106,9 @@ describe("the meal bell (promise 7)", () => {
   });
 
   it("is not set where the card says after eating and the meal was eaten", () => {
-    const t = bring(odileAlone({ timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }), "card").send({ do: "heard dose" });
+    const t = bring(odileAlone({ timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }), "card").send({
+      do: "heard dose",
+    });
     expect(t.step()).toBe("eat first");
     bring(t.send({ do: "meal eaten first" }), "put away");
     expect(level(t)).toBe("none");

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { offers } from "#walk/offers.ts";
-import type { Table } from "../../kit/table.ts";
 import { bring, led, me, odileAlone, odileAt, setClock, walk } from "../../kit/explore/at-table.ts";
+import type { Table } from "../../kit/table.ts";
 
 const open = { do: "open meal", person: "odile", meal: "breakfast" } as const;
 const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : []));
@@ -89,6 +89,14 @@ describe("doubtful time (promise 14)", () => {
     t.pass(hours(49));
     t.send({ do: "tell a dose later", person: "odile", units: 2, minutesAgo: 10 });
     expect(me(t).doses.map((d) => d.units)).toEqual([2]);
+  });
+
+  it("sees the clock being set after a start of the app too: the log is not clear across it", () => {
+    const t = bring(odileAlone(), "done").send({ do: "finish" });
+    t.restart();
+    setClock(t, hours(4));
+    t.send(open, { do: "agree clock" });
+    expect(t.step()).toBe("taken");
   });
 
   it("makes the bell due, however little time has passed", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sugarsOffered } from "#walk/steps/low.ts";
 import { offers } from "#walk/offers.ts";
+import { sugarsOffered } from "#walk/steps/low.ts";
 import { bring, led, me, odileAlone, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
 
@@ -10,8 +10,10 @@ const MINUTE = 60;
 
 /** A low reading in a meal walk, read back and given twice since it lies outside the usual band. */
 const lowAt = (text: string): Table => twice(odileAt("reading"), "reading", text);
-const recheck = (t: Table, text: string): Table => (Number(text) < 80 ? twice(t, "recheck after low", text) : t.number("recheck after low", text));
-const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : [`number ${"slot" in o ? o.slot : ""}`]));
+const recheck = (t: Table, text: string): Table =>
+  Number(text) < 80 ? twice(t, "recheck after low", text) : t.number("recheck after low", text);
+const doing = (t: Table) =>
+  offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : [`number ${"slot" in o ? o.slot : ""}`]));
 const calls = (t: Table) => t.facts.flatMap((f) => (f.readable && f.event.type === "call raised" ? [f.event.why] : []));
 
 describe("a low (promise 13)", () => {

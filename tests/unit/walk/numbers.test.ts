@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { bramPen, bram, ratioCard } from "../../kit/people.ts";
-import { Table } from "../../kit/table.ts";
 import { bring, led, me, odileAlone, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
+import { bram, bramPen, ratioCard } from "../../kit/people.ts";
+import { Table } from "../../kit/table.ts";
 
 type Slot = "reading" | "dial" | "grams" | "servings" | "left in window";
-const give = (slot: Slot, text: string, via: "touch" | "voice" = "touch") => ({ do: "give number", slot, text, via, helper: null }) as const;
+const give = (slot: Slot, text: string, via: "touch" | "voice" = "touch") =>
+  ({ do: "give number", slot, text, via, helper: null }) as const;
 
 const bramAt = (to: "reading" | "plate"): Table => {
   const t = new Table([{ person: bram, card: ratioCard, pens: [bramPen] }]);
@@ -62,7 +63,12 @@ describe("bad numbers (mistakes 1 to 3 and 6)", () => {
   });
 
   it("a unit agreed for one number is not agreed for the next", () => {
-    const t = odileAt("reading").send(give("reading", "25"), { do: "choose unit", unit: "mg/dL" }, { do: "leave" }, { do: "turn to", person: "odile" });
+    const t = odileAt("reading").send(
+      give("reading", "25"),
+      { do: "choose unit", unit: "mg/dL" },
+      { do: "leave" },
+      { do: "turn to", person: "odile" },
+    );
     t.send(give("reading", "25"));
     expect(t.try({ do: "agree number" }).refusal).toEqual({ no: "not offered here" });
   });

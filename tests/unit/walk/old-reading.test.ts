@@ -48,9 +48,16 @@ describe("a reading that grew old (promise 1)", () => {
   });
 
   it("is as old as the first time when its digits are given a second time", () => {
-    const t = odileAt("reading").send({ do: "give number", slot: "reading", text: "260", via: "touch", helper: null }, { do: "agree number" });
+    const t = odileAt("reading").send(
+      { do: "give number", slot: "reading", text: "260", via: "touch", helper: null },
+      { do: "agree number" },
+    );
     t.pass(20 * 60);
-    t.send({ do: "give number", slot: "reading", text: "260", via: "touch", helper: null }, { do: "exercise", hard: false }, { do: "meal is ready" });
+    t.send(
+      { do: "give number", slot: "reading", text: "260", via: "touch", helper: null },
+      { do: "exercise", hard: false },
+      { do: "meal is ready" },
+    );
     expect(t.types()).not.toContain("dose told");
   });
 

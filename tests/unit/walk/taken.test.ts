@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Fact } from "#walk/fold.ts";
 import { fold } from "#walk/fold.ts";
 import { offers } from "#walk/offers.ts";
-import type { Table } from "../../kit/table.ts";
 import { bring, led, me, odileAlone, odileAt, setClock, walk } from "../../kit/explore/at-table.ts";
+import type { Table } from "../../kit/table.ts";
 
 const open = { do: "open meal", person: "odile", meal: "breakfast" } as const;
 const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [JSON.stringify(o.intent)] : []));
@@ -127,7 +127,13 @@ describe("taken already? (promise 10)", () => {
   });
 
   it("a dose told later is refused with numbers that no pen and no clock can show, and nothing is stored", () => {
-    for (const [units, minutesAgo] of [[1800, 10], [-4, 10], [4, -60], [4, 9000], [Number.NaN, 10]] as const) {
+    for (const [units, minutesAgo] of [
+      [1800, 10],
+      [-4, 10],
+      [4, -60],
+      [4, 9000],
+      [Number.NaN, 10],
+    ] as const) {
       const t = odileAlone();
       const decision = t.try({ do: "tell a dose later", person: "odile", units, minutesAgo });
       expect(decision.refusal?.no, `${units} ${minutesAgo}`).toBe("units");

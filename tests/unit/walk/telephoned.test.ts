@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { DoseCard } from "#events/card.ts";
 import { units } from "#events/quantity.ts";
-import type { Table } from "../../kit/table.ts";
 import { bring, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
+import type { Table } from "../../kit/table.ts";
 
 /** The card is silent after hard exercise, and the clinic is on the telephone. */
 function onThePhone(card: Partial<DoseCard> = {}): Table {
@@ -10,7 +10,8 @@ function onThePhone(card: Partial<DoseCard> = {}): Table {
   return t.send({ do: "exercise", hard: true }, { do: "meal is ready" });
 }
 
-const give = (text: string, helper: string | null = "Nurse Adeyemi") => ({ do: "give number", slot: "telephoned number", text, via: "touch", helper }) as const;
+const give = (text: string, helper: string | null = "Nurse Adeyemi") =>
+  ({ do: "give number", slot: "telephoned number", text, via: "touch", helper }) as const;
 const offered = (t: Table) => t.try(give("4")).refusal?.no !== "not offered here";
 
 describe("a dose given by telephone (promise 5)", () => {
