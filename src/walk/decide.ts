@@ -41,7 +41,8 @@ function foldNew(house: HouseState, facts: readonly NewFact[], now: Stamp): Hous
 
 /** What the clocks themselves say, before anything else is decided (promise 14). */
 function clockFacts(house: HouseState, now: Stamp): NewFact[] {
-  if (!house.last || house.doubt !== null) return [];
+  // Looked at in doubt too: a clock that is set after a start leaves a gap in the log, however it is agreed to afterwards.
+  if (!house.last) return [];
   const jump = clockJump(house.last, now);
   return jump === null || jump === "restart" ? [] : [{ person: null, walk: null, event: { type: "clock doubted", why: jump } }];
 }
