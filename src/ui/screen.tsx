@@ -29,6 +29,8 @@ export interface ScreenProps {
   shape?: "plain" | "pad";
   /** Room is short and the sentences ask the question themselves: the heading is there for screen readers only. */
   hideTitle?: boolean;
+  /** The actions have long names: their letters stay at the first size. */
+  dense?: boolean;
 }
 
 export function Screen(props: ScreenProps) {
@@ -43,7 +45,7 @@ export function Screen(props: ScreenProps) {
   // On the pad screen room is short: the sentences ask the question, the heading is there for screen readers.
   const titleClass = (shape === "pad" && sentences.length > 0) || props.hideTitle ? "for-ears" : "screen-title";
   return (
-    <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}`}>
+    <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}`}>
       {props.bar}
       <main class="screen-main">
         <div class="screen-middle">

@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
 import { cleanup, fireEvent, render, screen } from "@testing-library/preact";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { buttons, press, wait } from "./calm-press.ts";
-import { heading, Kitchen } from "./plate-kitchen.tsx";
+import { pick, press, wait } from "./calm-press.ts";
+import { allChoices, choices, heading, Kitchen } from "./plate-kitchen.tsx";
 
 afterEach(() => cleanup());
 
@@ -12,7 +12,7 @@ describe("a food that was named", () => {
     render(<Kitchen said={{ text: "biscuits" }} onAdd={onAdd} />);
     expect(heading()).toBe("Which one is it?");
     expect(screen.getByText("People use “biscuit” for different foods.")).toBeTruthy();
-    expect(buttons()).toEqual([
+    expect(allChoices()).toEqual([
       "buttermilk biscuit",
       "chocolate chip cookies",
       "wheatmeal biscuits",
@@ -20,19 +20,19 @@ describe("a food that was named", () => {
       "None of these",
     ]);
     expect(onAdd).not.toHaveBeenCalled();
-    press("None of these");
+    pick("None of these");
     expect(heading()).toBe("How do you want to count?");
   });
 
   it("asks in the person's English", () => {
     render(<Kitchen locale="UK" said={{ text: "chips" }} />);
-    expect(buttons()).toEqual(expect.arrayContaining(["crisps", "thin-cut fries", "chip shop chips"]));
+    expect(allChoices()).toEqual(expect.arrayContaining(["crisps", "thin-cut fries", "chip shop chips"]));
   });
 
   it("lets the person choose where several foods hold the word", () => {
     render(<Kitchen said={{ text: "milk" }} />);
     expect(heading()).toBe("Which one is it?");
-    expect(buttons()[0]).toBe("whole milk");
+    expect(choices()[0]).toBe("whole milk");
   });
 
   it("reads the one food back with its portion before anything is counted", () => {
@@ -54,7 +54,7 @@ describe("a food that was named", () => {
 
   it("may be named again with the same word", () => {
     const { rerender } = render(<Kitchen said={{ text: "banana" }} />);
-    press("To the plate");
+    pick("To the plate");
     expect(heading()).toBe("How do you want to count?");
     rerender(<Kitchen said={{ text: "banana" }} />);
     expect(heading()).toBe("Banana: how much?");
@@ -66,7 +66,7 @@ describe("a food whose fibre is not known", () => {
     const onAdd = vi.fn();
     render(<Kitchen counting="available" said={{ text: "cornbread" }} onAdd={onAdd} />);
     expect(heading()).toBe("Fibre not known");
-    expect(buttons()).toEqual(["Grams of the whole meal", "Another food"]);
+    expect(choices()).toEqual(["Grams of the whole meal", "Another food"]);
     expect(onAdd).not.toHaveBeenCalled();
   });
 
@@ -82,10 +82,10 @@ describe("a shaky hand", () => {
     render(<Kitchen said={{ text: "milk" }} onAdd={onAdd} />);
     press("whole milk");
     wait(200);
-    fireEvent.click(screen.getByRole("button", { name: "Half a portion" }));
+    fireEvent.click(screen.getByRole("button", { name: "One portion" }));
     expect(onAdd).not.toHaveBeenCalled();
     wait(700);
-    fireEvent.click(screen.getByRole("button", { name: "Half a portion" }));
+    fireEvent.click(screen.getByRole("button", { name: "One portion" }));
     expect(onAdd).toHaveBeenCalledOnce();
   });
 

@@ -36,6 +36,7 @@ export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) 
 
 /** Labels longer than this fill three lines of a button: then letters stop growing, so that the words above keep their room. */
 const LONG_LABEL = 24;
+export const anyLong = (labels: readonly string[]): boolean => labels.some((label) => label.length > LONG_LABEL);
 
 /** Up to four buttons stand at the bottom. Of more, three at a time, and a fourth that brings the next three; by voice all are heard. */
 export function TurnedScreen({
@@ -63,7 +64,7 @@ export function TurnedScreen({
       focusHeading={focusHeading}
       banner={banner}
       hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
-      dense={shown.some((b) => b.label.length > LONG_LABEL)}
+      dense={anyLong(shown.map((b) => b.label))}
       actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}
     >
       {head}

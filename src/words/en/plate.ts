@@ -98,6 +98,7 @@ export const plateWords = {
 
   kindHeading: "What kind of food?",
   letterHeading: "What is its first letter?",
+  range: (letters: readonly string[]) => [letters[0], letters.at(-1)].map((letter) => (letter ?? "").toUpperCase()).join(" to "),
   foodHeading: "Which food?",
   whichHeading: "Which one is it?",
   ambiguous: (word: string) => `People use “${word}” for different foods.`,
@@ -114,8 +115,4 @@ export const plateWords = {
   fibreWrong: "Your card leaves fibre out. Nobody measured it here.",
   // A US label counts the fibre, a UK label does not.
   fibreTodo: (locale: Locale) => (locale === "UK" ? "Read the grams from the label." : "Take the fibre off the label's carbs."),
-
-  more: "More",
-  before: "Before",
-  page: (page: number, pages: number) => `Page ${page} of ${pages}`,
 } as const;

@@ -209,22 +209,12 @@ async function fillWithFoods(tablet: Tablet, hand: Hand, foods: readonly { id: s
     if (!food) throw new Error(`no food ${id}`);
     if (place > 0) await press(plateWords.add);
     await press(plateWords.byKind);
-    await turnTo(tablet, press, groupName(food.group, "UK"));
-    await turnTo(tablet, press, nameOf(food, "UK"));
-    await turnTo(tablet, press, portionLabel(portions));
+    await press(groupName(food.group, "UK"));
+    await press(nameOf(food, "UK"));
+    await press(portionLabel(portions));
     await tablet.stored(`food ${id}`);
   }
   await answer(tablet, hand, { do: "plate is complete" });
-}
-
-/** Turns the pages of a list until the choice is there, and presses it. */
-async function turnTo(tablet: Tablet, press: (name: string) => Promise<void>, name: string): Promise<void> {
-  for (let page = 0; page < 12; page++) {
-    await tablet.settle();
-    if (await tablet.page.getByRole("button", { name, exact: true }).isVisible()) return press(name);
-    await press(plateWords.more);
-  }
-  throw new Error(`"${name}" is on no page of:\n${await tablet.words()}`);
 }
 
 /** The types of the walk's own events, in the order they were stored. */

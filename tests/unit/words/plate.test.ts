@@ -14,7 +14,7 @@ describe("the words of the plate", () => {
     plateWords.ambiguous("plain lemonade"),
     plateWords.heard("gravel"),
     plateWords.fibre("pumpkin pie"),
-    plateWords.page(1, 2),
+    plateWords.range(["a", "b"]),
     ...LOCALES.map(plateWords.fibreTodo),
     ...Object.values(noteSentence),
     ...FOOD_GROUPS.flatMap((group) => LOCALES.map((locale) => groupName(group, locale))),
