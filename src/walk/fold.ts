@@ -136,12 +136,14 @@ function foldPersonAndWalk(person: PersonState, fact: Readable, sure: boolean): 
   return { ...around, walk };
 }
 
+/** A day without any entry: a dose may have been taken elsewhere. */
+const awaySince = (state: HouseState, at: Stamp): boolean => state.last !== null && at.wall - state.last.wall > DAY;
+
 function clearSince(state: HouseState, event: Happened, at: Stamp): number | null {
   if (event.type === "household begun") return at.wall;
   if (event.type === "clock doubted") return null;
   if (event.type === "clock agreed" && state.clearSince === null) return at.wall;
-  // A day without any entry: a dose may have been taken elsewhere.
-  if (state.last && at.wall - state.last.wall > DAY) return at.wall;
+  if (awaySince(state, at)) return at.wall;
   return state.clearSince;
 }
 
@@ -184,6 +186,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
     last: at,
     clearSince: clearSince(state, event, at),
     front: frontAfter(state, fact),
+    people: awaySince(state, at) ? askTakenAgain(state.people) : state.people,
     // A row without a readable time lies before the next readable one.
     unreadable: state.unreadable.map((w) => w ?? at.wall).filter((w) => !sure || at.wall - w < DOSES_KEPT_MS),
   };

@@ -8,7 +8,7 @@ import { units } from "#events/quantity.ts";
 import type { NewFact } from "#walk/decide.ts";
 import { bandsCard, bram, bramPen, fixedCard, odile, odileNight, odilePen, ratioCard } from "../people.ts";
 import { type Exploration, JUMPS, LOST_ROWS, STARTS, TIMES } from "./moves.ts";
-import type { Move } from "./world.ts";
+import type { Move, World } from "./world.ts";
 
 function never(what: string): never {
   throw new Error(`no ${what}`);
@@ -18,6 +18,10 @@ const FAR = "2099-12-31";
 
 /** Cards and pens that outlast any run of days, so that the calendar is a matter of the explorations that are about it. */
 const lasting = (card: DoseCard): DoseCard => ({ ...card, reviewBy: null, validUntil: null });
+/** The question about the meal is always due: it is a matter of the explorations that answer it. */
+const asked = (card: DoseCard): DoseCard => ({ ...lasting(card), care: { ...card.care, askEatenMinutes: 0 } });
+/** Corrections at any hour: the night is a matter of the explorations that are about it. */
+const byDay = (card: DoseCard): DoseCard => ({ ...asked(card), bedtime: { from: "21:00", until: "05:00", correction: true } });
 const ever = (pen: Pen): Pen => ({ ...pen, unitsWhenOpened: null, inUseDays: 40_000, expiresOn: FAR });
 
 /** One thigh only: quick to plan. */
@@ -81,19 +85,30 @@ const seconds = (...some: number[]): readonly Move[] => some.map((s) => ({ kind:
 const base = { hours: 20, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
 
 /** Up to the dose and what it says: the pen is not picked. */
-const upToTheDose = without(...plain, "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
+const upToTheDose = without(...plain, "read word", "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
 const LOOKS_RIGHT: Exploration["follows"] = (i) => !(i.do === "insulin looks" && i.look !== "as it should be");
-const both =
-  (one: Exploration["follows"], two: Exploration["follows"]): Exploration["follows"] =>
+
+const all =
+  (...parts: Exploration["follows"][]): Exploration["follows"] =>
   (i, w) =>
-    one(i, w) && two(i, w);
+    parts.every((part) => part(i, w));
 
 /** The straight way to the needle and past it. */
-const straight = both(without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"), LOOKS_RIGHT);
+const straight = all(without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"), LOOKS_RIGHT);
 const clean: Exploration["follows"] = (i, w) => straight(i, w) || (i.do === "skin cleaned" && i.how === "clean without a wipe");
 
+const not =
+  (...left: Intent["do"][]): Exploration["follows"] =>
+  (i) =>
+    !left.includes(i.do);
+/** Left only where the card is silent and there is no other way on. */
+const staysOn: Exploration["follows"] = (i, w) => i.do !== "leave" || (w.house.front !== null && Boolean(w.house.people[w.house.front]?.walk?.silent));
+/** Exercise changes what some cards say; where it does not, one answer is enough. */
+const calm: Exploration["follows"] = (i) => !(i.do === "exercise" && i.hard);
+const front = (w: World): string | null => w.house.front;
+
 const oneCard = (name: string, looksAt: string, card: DoseCard | null, reading: readonly string[] = ["120"]): Exploration => ({
-  ...base, name: `card: ${name}`, looksAt, facts: odileAt(card), texts: { reading, "telephoned number": ["6", "21"] }, around: seconds(16 * 60, 3 * 3600), follows: upToTheDose,
+  ...base, name: `card: ${name}`, looksAt, facts: odileAt(card), texts: { reading, "telephoned number": ["6", "21"] }, around: seconds(16 * 60, 3 * 3600, 25 * 3600), follows: all(upToTheDose, (i, w) => calm(i, w) || name === "exercise"),
 });
 
 const bandsBreakfast = bandsCard.meals.breakfast?.kind === "bands" ? bandsCard.meals.breakfast : never("bands");
@@ -116,7 +131,7 @@ const mmolBands: DoseCard = {
   },
 };
 const manyPens: readonly Pen[] = [
-  { ...ever(odilePen), unitsWhenOpened: 20 },
+  { ...ever(odilePen), unitsWhenOpened: 12 },
   ever(odileNight),
   { ...ever(odilePen), id: "expired", expiresOn: "2026-06-02" },
   { ...ever(odilePen), id: "old", openedOn: "2026-05-01", inUseDays: 28 },
@@ -128,12 +143,30 @@ const littleSkin: Person = { ...odile, leftOutRegions: ["belly", "arm", "thigh"]
 export const EXPLORATIONS: readonly Exploration[] = [
   {
     ...base,
-    name: "fixed",
-    looksAt: "a whole meal by a card of fixed units: every step, mishap, wait, second meal inside the window",
+    name: "leaving",
+    looksAt: "a whole meal by a card of fixed units, left and taken up again at every step, waits, a second meal inside the window",
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["120"], "left in window": ["1", "6", "7"] },
-    around: seconds(0, 21, 4 * 60, 16 * 60, 3 * 3600),
-    follows: both(without("read word", "open low", "tell a dose later", "cannot eat"), LOOKS_RIGHT),
+    around: seconds(0, 21, 6 * 60, 16 * 60, 3 * 3600),
+    follows: all(without("read word", "open low", "tell a dose later", "cannot eat", "report", "back", "not this spot"), LOOKS_RIGHT, calm),
+  },
+  {
+    ...base,
+    name: "back",
+    looksAt: "the same meal with Back and No at every step",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"], "left in window": ["1"] },
+    around: seconds(21, 16 * 60, 3 * 3600),
+    follows: all(without("read word", "open low", "tell a dose later", "cannot eat", "report", "leave"), LOOKS_RIGHT),
+  },
+  {
+    ...base,
+    name: "mishaps",
+    looksAt: "the same meal with something wrong at every step",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"], dial: ["6"], "left in window": ["1"] },
+    around: seconds(16 * 60, 3 * 3600),
+    follows: all((i, w) => i.do === "report" || without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w), LOOKS_RIGHT, calm),
   },
   {
     ...base,
@@ -161,40 +194,40 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["70", "120"], "recheck after low": ["66", "110"], dial: ["6"] },
     around: seconds(16 * 60, 3 * 3600),
-    follows: (i, w) => clean(i, w) || i.do === "cannot eat",
+    follows: all((i, w) => clean(i, w) || i.do === "cannot eat", calm, not("leave", "back", "change number")),
   },
   {
     ...base,
     name: "bands",
     looksAt: "every edge of a band table and its holes, inside and outside the spacing, by day and by night",
-    facts: odileAt(lasting(bandsWithHole)),
+    facts: odileAt(asked(bandsWithHole)),
     texts: { reading: ["71", "140", "141", "179", "180", "181", "220", "221", "400", "401"], dial: ["4", "6", "8", "10"] },
-    around: seconds(16 * 60, 3600, 3 * 3600),
-    follows: (i, w) => clean(i, w) && i.do !== "leave" && i.do !== "back" && i.do !== "change number",
+    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600),
+    follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
     ...base,
     name: "bands, no food-only row",
     looksAt: "a table whose food-only row was left blank: asked, never the full band",
-    facts: odileAt(lasting({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
+    facts: odileAt(asked({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
     texts: { reading: ["120", "200"], dial: ["4", "8"] },
-    around: seconds(16 * 60, 3600, 3 * 3600),
-    follows: (i, w) => clean(i, w) && i.do !== "back" && i.do !== "change number",
+    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600),
+    follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
     ...base,
     name: "ratio",
     looksAt: "grams and servings by a ratio in mmol/L with insulin on board, the other unit, ten times too much",
-    facts: bramAt(lasting({ ...ratioCard, onBoard: { model: "linear", hours: 5 } })),
-    texts: { reading: ["3.9", "4.6", "10.0", "15.0", "25", "110"], grams: ["40", "400", "4000", "0"], servings: ["3"] },
-    around: seconds(16 * 60, 3600, 3 * 3600),
-    follows: (i, w) => clean(i, w) && i.do !== "leave" && i.do !== "back",
+    facts: bramAt(byDay({ ...ratioCard, onBoard: { model: "linear", hours: 5 } })),
+    texts: { reading: ["3.9", "4.6", "10.0", "15.0", "25", "110"], grams: ["40", "400", "4000", "0"], servings: ["3"], "recheck after low": ["7.0"] },
+    around: seconds(16 * 60, 3 * 3600),
+    follows: all(clean, calm, staysOn, not("back")),
   },
   {
     ...base,
     name: "plate",
     looksAt: "foods put on the plate and taken off, a usual meal, back and again",
-    facts: bramAt(lasting(ratioCard)),
+    facts: bramAt(byDay(ratioCard)),
     texts: { reading: ["7.0"], grams: ["45.5"], servings: ["2"] },
     foods: ["bread-white", "no such food"],
     around: seconds(16 * 60),
@@ -204,7 +237,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     ...base,
     name: "mmol bands",
     looksAt: "10.0 mmol/L between a row that ends at 9.9 and one that begins at 10.1",
-    facts: bramAt(lasting(mmolBands)),
+    facts: bramAt(byDay(mmolBands)),
     texts: { reading: ["4.0", "4.1", "9.9", "10.0", "10.1"] },
     around: seconds(16 * 60),
     follows: upToTheDose,
@@ -222,17 +255,17 @@ export const EXPLORATIONS: readonly Exploration[] = [
     ...base,
     name: "telephoned",
     looksAt: "a number given by telephone where the table has a hole: within, above the largest, half a unit, nothing",
-    facts: odileAt(lasting(bandsWithHole)),
+    facts: odileAt(byDay(bandsWithHole)),
     texts: { reading: ["180"], "telephoned number": ["6", "7", "20", "21", "6.5", "60", "0"], dial: ["6", "7", "60"] },
     vias: ["touch", "voice"],
     around: seconds(16 * 60),
-    follows: (i, w) => clean(i, w) && i.do !== "leave",
+    follows: all(clean, calm, not("leave")),
   },
   {
     ...base,
     name: "telephoned with a helper",
     looksAt: "a card that lets a telephoned number be used only with somebody at the elbow",
-    facts: odileAt({ ...lasting(bandsWithHole), telephonedDose: "with a helper only" }),
+    facts: odileAt({ ...byDay(bandsWithHole), telephonedDose: "with a helper only" }),
     texts: { reading: ["180"], "telephoned number": ["6"], dial: ["6"] },
     around: seconds(16 * 60),
     follows: clean,
@@ -246,8 +279,13 @@ export const EXPLORATIONS: readonly Exploration[] = [
       { person: Bram, card: null, pens: [ever(bramPen)] },
     ]),
     texts: { reading: ["120"], dial: ["6"] },
-    around: seconds(16 * 60),
-    follows: (i, w) => (clean(i, w) || i.do === "insulin looks") && (i.do !== "open meal" || i.person === "odile") && i.do !== "leave" && i.do !== "change number",
+    around: [],
+    follows: all(
+      (i, w) => clean(i, w) || (i.do === "insulin looks" && i.look === "clumped" && w.house.people["odile"]?.walk?.penCheck.pen === "cloudy"),
+      (i) => i.do !== "open meal" || i.person === "odile",
+      calm,
+      not("leave", "change number", "back"),
+    ),
   },
   {
     ...base,
@@ -255,26 +293,26 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "the clock set back and forward, the tablet asleep, the app started again, at every step",
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["120"], dial: ["6"] },
-    around: [...seconds(0, 21, 16 * 60), ...JUMPS, ...STARTS],
-    follows: (i, w) => (clean(i, w) || i.do === "begin wait" || i.do === "skin cleaned") && i.do !== "change number" && i.do !== "exercise" || (i.do === "exercise" && !i.hard),
+    around: [...seconds(21, 16 * 60), ...JUMPS, ...STARTS],
+    follows: all((i, w) => clean(i, w) || i.do === "begin wait" || i.do === "skin cleaned", calm, not("change number", "back")),
   },
   {
     ...base,
     name: "lost rows",
     looksAt: "a row that nobody can read any more, before, within and after a walk",
-    facts: odileAt(lasting(bandsWithHole)),
+    facts: odileAt(byDay(bandsWithHole)),
     texts: { reading: ["200"], dial: ["4", "8"] },
-    around: [...seconds(16 * 60, 3 * 3600), ...LOST_ROWS],
-    follows: (i, w) => clean(i, w) && i.do !== "change number" && i.do !== "back" && i.do !== "leave" && !(i.do === "exercise" && i.hard),
+    around: [...seconds(16 * 60, 3 * 3600, 25 * 3600), ...LOST_ROWS],
+    follows: all(clean, calm, not("change number", "back", "leave")),
   },
   {
     ...base,
     name: "told later",
     looksAt: "doses taken away from the tablet and told later, with and without a time, and a day away",
-    facts: odileAt(lasting(bandsWithHole)),
+    facts: odileAt(asked(bandsWithHole)),
     texts: { reading: ["200"], dial: ["4", "8"] },
-    around: seconds(16 * 60, 3 * 3600, 24 * 3600),
-    follows: (i, w) => (clean(i, w) || i.do === "tell a dose later") && i.do !== "change number" && i.do !== "back" && !(i.do === "exercise" && i.hard),
+    around: seconds(16 * 60, 3 * 3600, 10 * 3600, 25 * 3600),
+    follows: all((i, w) => clean(i, w) || i.do === "tell a dose later", calm, not("change number", "back", "leave")),
     extra: (i) => (i.do === "tell a dose later" ? [{ ...i, units: 4, minutesAgo: 60 }, { ...i, units: 4, minutesAgo: 200 }, { ...i, units: 1800, minutesAgo: -60 }] : []),
   },
   {
@@ -285,12 +323,16 @@ export const EXPLORATIONS: readonly Exploration[] = [
       { person: Odile, card: lasting(fixedCard), pens: [ever(odilePen)] },
       { person: Bram, card: lasting({ ...fixedCard, person: "bram", glucoseUnit: "mmol/L", low: { value: 4, counts: "below" }, high: null }), pens: [ever(bramPen)] },
     ]),
-    texts: { reading: ["120", "7.0"], dial: ["6"], "recheck after low": ["7.0"] },
-    around: seconds(16 * 60),
+    texts: { reading: ["120"], dial: ["6"], "recheck after low": ["7.0"] },
+    around: seconds(16 * 60, 3 * 3600),
     follows: (i, w) => {
-      if (i.do === "open meal") return i.meal === "breakfast" && i.person === "odile";
+      if (i.do === "open meal") return i.meal === "breakfast" && i.person === "odile" && w.house.people["odile"]?.doses.length === 0;
       if (i.do === "open low") return i.person === "bram";
-      return clean(i, w) && i.do !== "back" && i.do !== "change number" && !(i.do === "exercise" && i.hard);
+      if (i.do === "leave") return front(w) === "bram";
+      if (i.do === "pick pen") return i.pen === "odile-meal";
+      if (i.do === "primed") return i.stream;
+      if (i.do === "took sugar") return oneMeal(i, w) && w.house.people["bram"]?.walk?.low?.rounds.length === 0;
+      return all(clean, calm, not("back", "change number", "cannot swallow"))(i, w);
     },
   },
   {
@@ -300,8 +342,8 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard), { dialBy: "counts twice", sayFirst: true }),
     texts: { reading: ["120"], "own number": ["6", "60"], "left in window": ["1"] },
     vias: ["voice"],
-    around: seconds(16 * 60),
-    follows: (i, w) => clean(i, w) && i.do !== "leave",
+    around: seconds(16 * 60, 3 * 3600),
+    follows: all(clean, calm, not("leave")),
   },
   {
     ...base,
@@ -310,8 +352,8 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["120"] },
     vias: ["touch", "voice"],
-    around: seconds(16 * 60),
-    follows: (i, w) => clean(i, w) && i.do !== "leave",
+    around: seconds(16 * 60, 3 * 3600),
+    follows: all(clean, calm, not("leave")),
   },
   {
     ...base,
@@ -320,7 +362,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard), { helperOnly: true, dialBy: "helper" }),
     texts: { reading: ["120"] },
     around: [...seconds(16 * 60), STARTS[0] ?? { kind: "pass", seconds: 0 }],
-    follows: clean,
+    follows: all(clean, calm, not("leave", "change number")),
   },
   {
     ...base,
@@ -329,7 +371,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt({ ...lasting(fixedCard), timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }),
     texts: { reading: ["120"], dial: ["6"] },
     around: seconds(4 * 60, 16 * 60),
-    follows: (i, w) => clean(i, w) && i.do !== "change number",
+    follows: all(clean, calm, not("change number")),
   },
   {
     ...base,
@@ -351,6 +393,6 @@ export const EXPLORATIONS: readonly Exploration[] = [
       { kind: "keeper", person: "odile", event: signed({ ...lasting(fixedCard), meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } } }, "the new card") },
       { kind: "keeper", person: "odile", event: { type: "pen retired", pen: "odile-meal", why: "other" } },
     ],
-    follows: (i, w) => clean(i, w) && i.do !== "change number",
+    follows: all(clean, calm, not("change number", "leave")),
   },
 ];

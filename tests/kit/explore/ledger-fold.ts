@@ -13,11 +13,14 @@ const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised"
 function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Account): WalkAccount {
   switch (event.type) {
     case "walk turned to":
-      return w.opened && !w.injected ? { ...w, needleOpenQuestion: true } : w;
+      // A half-given number is given anew.
+      return { ...w, number: null, needleOpenQuestion: w.opened !== null && w.injected === null };
     case "went back":
       return voidIn(w, event.to);
     case "reading grew old":
       return voidIn(w, "reading");
+    case "button pressed down":
+      return { ...w, needleIn: true };
     case "wait began":
       return event.for === "hold" ? { ...w, hold: { at, ms: event.ms } } : w;
     case "number given": {
@@ -32,8 +35,7 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "taken answered": {
       const window = a.card?.card.windowMinutes ?? null;
       const inside = window === null || dosesInside(a, window, at, l.trusted).length > 0;
-      // Another question came between: a half-given number is given anew.
-      return { ...w, number: null, taken: { how: event.how, clear: logIsClear(l, a, at), doseInside: inside } };
+      return { ...w, taken: { how: event.how, clear: logIsClear(l, a, at), doseInside: inside } };
     }
     case "reading taken": {
       const low = isLow(event.glucose, a.card?.card ?? null);
@@ -85,12 +87,12 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
       return { ...w, needleOpenQuestion: true };
     case "mishap advice heard":
       // The needle may have been in when something went wrong: injecting is not simply offered again.
-      return { ...w, needleOpenQuestion: w.opened !== null && w.injected === null && w.hold === null };
+      return { ...w, needleOpenQuestion: w.opened !== null && w.injected === null && !w.needleIn };
     case "needle question answered":
       // "Not sure" counts as taken, of unknown size.
-      return { ...w, needleOpenQuestion: false, injected: event.wentIn === "not sure" ? { units: null, certain: false } : w.injected };
+      return { ...w, needleOpenQuestion: false, needleIn: event.wentIn === "yes", injected: event.wentIn === "not sure" ? { units: null, certain: false } : w.injected };
     case "needle did not go in":
-      return { ...w, opened: null, hold: null, dial: null, number: null };
+      return { ...w, opened: null, hold: null, needleIn: false, dial: null, number: null };
     case "injected":
       return { ...w, number: null, injected: { units: event.units, certain: event.certain } };
     default:
@@ -172,7 +174,8 @@ const askNeedles = (people: Ledger["people"]): Ledger["people"] =>
 export function account(l: Ledger, fact: Fact): Ledger {
   if (!fact.readable) return { ...l, unreadable: [...l.unreadable, fact.wall], people: doubtTaken(l.people) };
   const { event, at } = fact;
-  const next: Ledger = { ...l, last: at, recordingSince: recordingSince(l, event, at), unreadable: l.unreadable.map((wall) => wall ?? at.wall) };
+  const away = l.last !== null && at.wall - l.last.wall > DAY;
+  const next: Ledger = { ...l, people: away ? doubtTaken(l.people) : l.people, last: at, recordingSince: recordingSince(l, event, at), unreadable: l.unreadable.map((wall) => wall ?? at.wall) };
   switch (event.type) {
     case "person added":
       return {

@@ -43,6 +43,7 @@ export interface WalkAccount {
   offered: { spot: Spot; restDays: number; fullRest: boolean } | null;
   place: Spot | null;
   opened: Stamp | null;
+  needleIn: boolean;
   /** The count that the needle stays in. */
   hold: { at: Stamp; ms: number } | null;
   injected: { units: number | null; certain: boolean } | null;
@@ -145,7 +146,7 @@ export function logIsClear(l: Ledger, a: Account, now: Stamp, but: string | null
 export function freshWalk(id: string, kind: "meal" | "low", meal: WalkAccount["meal"], at: Stamp): WalkAccount {
   return {
     id, kind, meal, taken: null, reading: null, lowOpen: false, sugars: 0, grams: null, exercise: false, afterLow: false, number: null, told: null,
-    telephoned: 0, heard: false, eatenFirst: false, helper: null, pen: null, dial: null, offered: null, place: null, opened: null, hold: null, injected: null,
+    telephoned: 0, heard: false, eatenFirst: false, helper: null, pen: null, dial: null, offered: null, place: null, opened: null, needleIn: false, hold: null, injected: null,
     needleOpenQuestion: false, answeredAt: at, callRaised: false,
   };
 }

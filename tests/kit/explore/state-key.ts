@@ -2,18 +2,18 @@
 //
 // Kept apart
 //   house    whose walk is in front; doubtful clock or not; app started again since the last agreement
-//   log      (per person) recording for the whole window or not, or not known; a row nobody can read: inside the window, inside a day, or older
+//   log      (per person) recording for the whole window or not, or not known, or nothing written for a day; a row nobody can read: inside the window, inside a day, or older
 //   time     day or night by the card's bedtime, only where the card has a correction; card in force, before review or not
 //   doses    (per person, this walk's own apart) newest inside the window, inside the spacing, or neither
-//   bell     none, or its level and whether silence was written down; the meal question: none, later, due
+//   bell     none, or its level and whether silence was written down; the meal question, once the walk has come to it: none, later, due
 //   pens     per pen of the house: the reason against it, or none; with the last few units, how many are left
-//   walk     the step with what lies over it (mishap, needle question, left); every answer that a later decision can use: taken (clear or said), washed,
-//            the wait with its end, the number on its way (slot, text, voice, second time), the reading until the plate is done, then only whether it is
+//   walk     the step with what lies over it (mishap, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
+//            the wait with its end, the number on its way (slot, text, voice, second time; a reading's age), the reading until the plate is done, then only whether it is
 //            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing); the dose told (none, zero, some; card or caller;
 //            timing), heard, eaten first, helper, each check of the pen, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
 // Taken as one
 //   ids, hashes, exact times and ages inside one class, exact units and grams once they were agreed, which spot (but that there is one), which spots were
-//   used or declined, which mishap (but whether the dose is in), which food and how many beyond one, how hands were washed, exercise once the plate is ready (but what the card says), how the skin was cleaned once it is dry, names of helpers,
+//   used or declined, which mishap (but whether the dose is in), which food and how many beyond one, how hands were washed, how the skin was cleaned once it is dry, names of helpers,
 //   slips and clean walks counted, all but the newest dose of a class
 import type { Stamp } from "#events/stamp.ts";
 import { lookUp } from "#rules/card/lookup.ts";
@@ -29,9 +29,10 @@ const MINUTE = 60_000;
 
 function gap(house: HouseState, me: PersonState, now: Stamp): string {
   const window = (me.card?.card.windowMinutes ?? 0) * MINUTE;
+  const away = house.last !== null && now.wall - house.last.wall > 24 * 60 * MINUTE ? "away" : "";
   const since = house.clearSince === null ? "?" : now.wall - house.clearSince < window ? "short" : "long";
   const rows = house.unreadable.map((wall) => (wall === null || now.wall - wall < window ? "w" : now.wall - wall < 24 * 60 * MINUTE ? "d" : ""));
-  return `${since}${rows.includes("w") ? "w" : rows.includes("d") ? "d" : ""}`;
+  return `${away}${since}${rows.includes("w") ? "w" : rows.includes("d") ? "d" : ""}`;
 }
 
 function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | null): string {
@@ -59,7 +60,7 @@ function pens(house: HouseState, me: PersonState, now: Stamp): string {
   return all
     .map((p) => {
       const q = { pen: p.pen, openedOn: p.openedOn, used: p.used, retired: p.retired, person: me.person.id, card, today, needed: null };
-      const left = p.pen.unitsWhenOpened === null ? "" : Math.min(p.pen.unitsWhenOpened - p.used, 24);
+      const left = p.pen.unitsWhenOpened === null ? "" : Math.max(-1, Math.min(p.pen.unitsWhenOpened - p.used, 24));
       return `${whyNotPen(q)?.why.slice(0, 9) ?? "ok"}${left}`;
     })
     .join(",");
@@ -80,20 +81,22 @@ function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): strin
   return said.told ? (said.units === 0 ? "zero" : "some") : said.why;
 }
 
-function draftKey(w: Walk): string {
+function draftKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
   if (!w.draft) return "";
+  const ms = w.draft.slot === "reading" ? oldestAge(w.draft.at, now, sure) : 0;
+  const old = ms === null || ms > (me.card?.card.care.readingAgeMinutes ?? 15) * MINUTE ? "old" : "";
   const { slot, text, first, via } = w.draft;
   const as = (t: string | null) => {
     if (t === null || t === "") return t;
     if (slot === "dial") return Number(t) === w.told?.units ? "told" : "other";
     return slot === "grams" && w.lines.length > 0 ? "sum" : t;
   };
-  return `${slot}:${as(text)}:${as(first)}:${via === "voice" ? "v" : ""}${w.unitAgreed ?? ""}`;
+  return `${slot}:${as(text)}:${as(first)}:${via === "voice" ? "v" : ""}${w.unitAgreed ?? ""}${old}`;
 }
 
 function lowKey(w: Walk): string {
   if (!w.low) return w.afterLow ? "after" : "";
-  const last = w.low.readings.at(-1)?.glucose?.value ?? "-";
+  const last = w.low.readings.at(-1)?.word === "HI" ? "HI" : "";
   return `${Math.min(w.low.rounds.length, 3)}${w.low.due}${w.low.callRaised ? "!" : ""}${"cannotSwallow" in w.low && w.low.cannotSwallow ? "x" : ""}${last}`;
 }
 
@@ -105,7 +108,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
   const check = w.penCheck;
   return [
     w.taken === null ? "-" : w.taken.how === "log is clear" ? "clear" : "said",
-    w.wash !== null, reading, w.low ? null : old, w.highHeard, lowKey(w), w.plate?.ready ? "" : w.exercise, Math.min(w.lines.length, 1),
+    w.wash !== null, reading, w.low ? null : old, w.highHeard, lowKey(w), w.exercise, Math.min(w.lines.length, 1),
     w.plate && (w.plate.ready ? "ready" : w.plate.grams === null ? "fixed" : "counted"), w.low ? "" : outcome(house, me, w, now),
     w.told && `${w.told.units === 0 ? "zero" : "some"} ${w.told.by === "card" ? "card" : "phone"} ${w.told.timing}`,
     w.silent?.why, w.telephoned, w.ownNumber !== null, w.doseHeard, w.eatenFirst, w.helper !== null,
@@ -119,7 +122,8 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   if (!w) return ["-"];
   const sure = house.doubt === null;
   const wait = w.wait ? `${w.wait.for} ${waitOver(w, now, sure) ? "over" : "runs"}` : "";
-  const over = [stepOf(w), w.left, w.mishap !== null, w.needleAsked, wait, draftKey(w)];
+  const justLeft = w.left && w.plate?.ready === true && w.touchedAt.boot === now.boot && now.wall - w.touchedAt.wall < 10 * MINUTE;
+  const over = [stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", w.mishap !== null, w.needleAsked, wait, draftKey(me, w, now, sure)];
   if (!w.injectOpened) return [w.kind, ...over, ...beforeNeedle(house, me, w, now, sure)];
   // What came before the needle comes back only when the needle did not go in.
   return [...over, w.pressed, w.injected !== null, w.putAway, w.eat, w.low && lowKey(w), w.injected ? "" : beforeNeedle(house, me, w, now, sure)];
@@ -137,7 +141,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     hasCorrection(me) && !bedtime.correction && isBetween(parts.minuteOfDay, bedtime.from, bedtime.until) ? "night" : "",
     card ? [me.card?.hash, parts.date >= card.validFrom && (card.validUntil === null || parts.date <= card.validUntil), card.reviewBy !== null && parts.date > card.reviewBy] : "",
     me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",
-    me.mealQuestion ? mealQuestionDue(me, now, sure) : "",
+    me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),
   ];
 }

@@ -85,6 +85,13 @@ describe("taken already? (promise 10)", () => {
     expect(doing(t)).toContain(JSON.stringify({ do: "answer taken", answer: "do not know" }));
   });
 
+  it("is asked again when a walk goes on after a day away", () => {
+    const t = odileAt("wash");
+    t.pass(25 * HOUR);
+    t.send({ do: "already washed" });
+    expect(t.step()).toBe("taken");
+  });
+
   it("is asked again in the middle of a walk when a row cannot be read: it may have been a dose", () => {
     for (const stop of ["wash", "plate", "pen", "skin"] as const) {
       const t = odileAt(stop);

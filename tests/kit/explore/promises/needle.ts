@@ -1,5 +1,5 @@
 // Promises 5, 6 and 10: when the needle may be offered.
-import { dosesInside, isLow, type Account, type WalkAccount } from "../ledger.ts";
+import { dosesInside, isLow, logIsClear, type Account, type WalkAccount } from "../ledger.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Spot } from "#events/spot.ts";
 import type { Turn } from "../world.ts";
@@ -97,7 +97,7 @@ function takenFault(s: Seen, w: WalkAccount): string | null {
   if (!w.taken) return "without an answer to taken already";
   const window = s.a.card?.card.windowMinutes ?? null;
   if (w.taken.how === "the first was not taken") return null;
-  if (w.taken.how === "log is clear" && !w.taken.clear) return "on a log that was not clear";
+  if (w.taken.how === "log is clear" && !(w.taken.clear && logIsClear(s.entry.was, s.a, stampOf(s), w.id))) return "on a log that is not clear";
   if (window === null) return null;
   return dosesInside(s.a, window, stampOf(s), s.entry.was.trusted, w.id).length > 0 ? "with a dose inside the window" : null;
 }
