@@ -5,9 +5,9 @@ import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { foldWalk } from "./fold-walk.ts";
-import { without } from "./voiding.ts";
 import { freshWalk } from "./fresh.ts";
-import { emptyHouse, type HouseState, type PersonState, type RapidDose, type Walk } from "./state.ts";
+import type { HouseState, PersonState, RapidDose, Walk } from "./state.ts";
+import { without } from "./voiding.ts";
 
 /** A stored row as the fold needs it. */
 export type Fact =
@@ -177,7 +177,8 @@ function frontAfter(state: HouseState, fact: Readable): string | null {
 }
 
 export function fold(state: HouseState, fact: Fact): HouseState {
-  if (!fact.readable) return { ...state, lastSeq: fact.seq, unreadable: [...state.unreadable, fact.wall], people: askTakenAgain(state.people) };
+  if (!fact.readable)
+    return { ...state, lastSeq: fact.seq, unreadable: [...state.unreadable, fact.wall], people: askTakenAgain(state.people) };
   const { event, at } = fact;
   const sure = state.doubt === null && event.type !== "clock doubted" && event.type !== "tablet started";
   const base: HouseState = {
@@ -227,5 +228,3 @@ export function fold(state: HouseState, fact: Fact): HouseState {
     }
   }
 }
-
-export const foldAll = (facts: readonly Fact[], from: HouseState = emptyHouse): HouseState => facts.reduce(fold, from);

@@ -1,4 +1,4 @@
-import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from "playwright-core";
+import { type Browser, chromium } from "playwright-core";
 import { findBrowser } from "./find.ts";
 
 const FLAGS = [
@@ -22,13 +22,4 @@ async function startup(extra: readonly string[]) {
 /** A fresh headless browser. The caller closes it. */
 export async function launch(extra: readonly string[] = []): Promise<Browser> {
   return chromium.launch(await startup(extra));
-}
-
-/** A browser that keeps its store in `folder`, for what must survive a restart. The caller closes it. */
-export async function launchWithProfile(
-  folder: string,
-  extra: readonly string[] = [],
-  options: BrowserContextOptions = {},
-): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(folder, { ...options, ...(await startup(extra)) });
 }

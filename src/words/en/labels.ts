@@ -34,6 +34,16 @@ function inHand(house: HouseState): Pen | undefined {
     .find(({ pen }) => pen.id === id)?.pen;
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". A British cup is no measure; there the ounces are said. */
+function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
+  const [what = name, size] = name.split(", ");
+  const measures = amount.split(", ");
+  const much = (locale === "UK" ? measures.at(-1) : measures[0]) ?? amount;
+  return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
+}
+
 /** House and intent to the label. Numbers in labels repeat the value: "Yes, 180". */
 export function labelOf(intent: Intent, house: HouseState): Label {
   const me = frontPerson(house);
@@ -190,10 +200,8 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       const sugar = sugarFoods().find((s) => s.id === intent.food);
       const locale = me?.person.language === "en-GB" ? "UK" : "US";
       const name = sugar ? nameOf(sugar.food, locale) : "sugar";
-      return {
-        shown: `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sugar?.amount ?? gramsOf(intent.grams)}`,
-        said: [name.toLowerCase(), `i took ${name.toLowerCase()}`],
-      };
+      const shown = capital(sugarShown(name, sugar?.amount ?? gramsOf(intent.grams), locale));
+      return { shown, said: [shown.toLowerCase(), name.toLowerCase(), `i took ${name.toLowerCase()}`] };
     }
     case "cannot swallow":
       return label("Cannot swallow", "i cannot swallow");

@@ -146,12 +146,7 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "pen":
       return pen(r.reason, r.name);
     case "insulin look":
-      return say(
-        "Stop. Do not use it",
-        "This insulin does not look right.",
-        "It may not work.",
-        "Put the pen aside. Take a new pen.",
-      );
+      return say("Stop. Do not use it", "This insulin does not look right.", "It may not work.", "Put the pen aside. Take a new pen.");
     case "no stream":
       return say("No stream", "No stream came.", "The needle may be blocked.", "Test the pen again. Then change the needle.");
     case "dial is not the card":

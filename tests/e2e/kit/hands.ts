@@ -15,22 +15,25 @@ export interface Hand {
 
 export const named = (tablet: Tablet, name: string): Locator => tablet.page.getByRole("button", { name, exact: true }).first();
 
-/** The button itself, or after pressing the one that shows the rest of the answers. */
+/** The button itself, or after pressing the one that shows the rest of the answers, or the next few of them. */
 async function find(tablet: Tablet, name: string, press: (button: Locator, name: string) => Promise<void>): Promise<Locator> {
   const button = named(tablet, name);
   const behind = tablet.page.getByRole("button", { name: new RegExp(`^(${FIXED.otherAnswers}|${FIXED.anotherPlace})$`) }).first();
-  await button
-    .or(behind)
-    .first()
-    .waitFor({ timeout: 8000 })
-    .catch(async () => {
-      throw new Error(`No button "${name}" on:\n${await tablet.words()}`);
-    });
-  if (!(await button.isVisible())) {
-    await press(behind, FIXED.otherAnswers);
-    await button.waitFor({ timeout: 8000 });
+  const more = tablet.page.locator(".screen-actions").getByRole("button", { name: FIXED.more, exact: true });
+  for (let turns = 0; turns < 12; turns++) {
+    await button
+      .or(behind)
+      .or(more)
+      .first()
+      .waitFor({ timeout: 8000 })
+      .catch(async () => {
+        throw new Error(`No button "${name}" on:\n${await tablet.words()}`);
+      });
+    if (await button.isVisible()) return button;
+    if (await more.isVisible()) await press(more, FIXED.more);
+    else await press(behind, FIXED.otherAnswers);
   }
-  return button;
+  throw new Error(`"${name}" is nowhere behind More on:\n${await tablet.words()}`);
 }
 
 const shown = (name: string): Label => ({ shown: name, said: [name.toLowerCase()] });

@@ -65,7 +65,7 @@ export function odileAlone(card: Partial<DoseCard> = {}, person: Partial<Person>
 /** From the step it stands at to the one named; breakfast is opened first where no walk is. */
 export function bring(t: Table, to: Stop, dose = "6"): Table {
   if (t.step() === "kitchen") t.send({ do: "open meal", person: "odile", meal: "breakfast" });
-  const from = STOPS.findIndex((stop) => stop === t.step());
+  const from = STOPS.indexOf(t.step());
   if (from < 0) throw new Error(`cannot begin at ${t.step()}`);
   for (const stop of STOPS.slice(from, STOPS.indexOf(to))) {
     if (t.step() !== stop) throw new Error(`at ${t.step()}, not at ${stop}`);
@@ -89,7 +89,12 @@ export function walk(t: Table, id = "odile"): Walk {
 }
 
 /** A number outside the usual band: given, agreed, and its digits given again. */
-export function twice(t: Table, slot: "reading" | "recheck after low" | "telephoned number" | "dial", text: string, via: "touch" | "voice" = "touch"): Table {
+export function twice(
+  t: Table,
+  slot: "reading" | "recheck after low" | "telephoned number" | "dial",
+  text: string,
+  via: "touch" | "voice" = "touch",
+): Table {
   const give = { do: "give number", slot, text, via, helper: slot === "telephoned number" ? "Nurse Adeyemi" : null } as const;
   return t.send(give, { do: "agree number" }, give);
 }

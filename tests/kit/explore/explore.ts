@@ -7,7 +7,7 @@ import { emptyLedger } from "./ledger.ts";
 import { type Exploration, movesAt } from "./moves.ts";
 import { chance } from "./random.ts";
 import { stateKey } from "./state-key.ts";
-import { type Engine, type Move, setUp, tell, type Turn, type World } from "./world.ts";
+import { type Engine, type Move, setUp, type Turn, tell, type World } from "./world.ts";
 
 export interface Found extends Violation {
   exploration: string;
@@ -139,7 +139,14 @@ export interface Ran {
 }
 
 /** One run by chance: nothing is merged, every state is a state of its own; its key is only looked up. */
-export function runByChance(x: Exploration, engine: Engine, seed: number, steps: number, explored: ReadonlySet<string>, each?: (turn: Turn) => void): Ran {
+export function runByChance(
+  x: Exploration,
+  engine: Engine,
+  seed: number,
+  steps: number,
+  explored: ReadonlySet<string>,
+  each?: (turn: Turn) => void,
+): Ran {
   const dice = chance(seed);
   const ran: Ran = { steps: 0, outside: [], violations: [] };
   let world = setUp(x.facts, engine, x.hours);

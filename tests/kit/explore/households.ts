@@ -34,7 +34,9 @@ export interface InHouse {
 }
 
 export function begin(people: readonly InHouse[]): NewFact[] {
-  const facts: NewFact[] = [{ person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } }];
+  const facts: NewFact[] = [
+    { person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } },
+  ];
   for (const { person, card, pens } of people) {
     const own = (event: Happened): NewFact => ({ person: person.id, walk: null, event });
     facts.push(own({ type: "person added", person }));
@@ -45,13 +47,18 @@ export function begin(people: readonly InHouse[]): NewFact[] {
 }
 
 export const signed = (card: DoseCard, cardHash: string): Happened => ({
-  type: "card signed", card, cardHash, signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true },
+  type: "card signed",
+  card,
+  cardHash,
+  signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true },
 });
 
 const Odile = { ...odile, leftOutRegions: thigh };
 const Bram = { ...bram, leftOutRegions: thigh };
-const odileAt = (card: DoseCard | null, person: Partial<Person> = {}, pens: readonly Pen[] = [ever(odilePen)]): NewFact[] => begin([{ person: { ...Odile, ...person }, card, pens }]);
-const bramAt = (card: DoseCard, person: Partial<Person> = {}): NewFact[] => begin([{ person: { ...Bram, ...person }, card, pens: [ever(bramPen)] }]);
+const odileAt = (card: DoseCard | null, person: Partial<Person> = {}, pens: readonly Pen[] = [ever(odilePen)]): NewFact[] =>
+  begin([{ person: { ...Odile, ...person }, card, pens }]);
+const bramAt = (card: DoseCard, person: Partial<Person> = {}): NewFact[] =>
+  begin([{ person: { ...Bram, ...person }, card, pens: [ever(bramPen)] }]);
 
 /** One meal, and of answers that lead where another answer leads too only one: the others are walked in the explorations that are about them. */
 const oneMeal: Exploration["follows"] = (i) => {
@@ -94,7 +101,10 @@ const all =
     parts.every((part) => part(i, w));
 
 /** The straight way to the needle and past it. */
-const straight = all(without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"), LOOKS_RIGHT);
+const straight = all(
+  without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"),
+  LOOKS_RIGHT,
+);
 const clean: Exploration["follows"] = (i, w) => straight(i, w) || (i.do === "skin cleaned" && i.how === "clean without a wipe");
 
 const not =
@@ -102,27 +112,39 @@ const not =
   (i) =>
     !left.includes(i.do);
 /** Left only where the card is silent and there is no other way on. */
-const staysOn: Exploration["follows"] = (i, w) => i.do !== "leave" || (w.house.front !== null && Boolean(w.house.people[w.house.front]?.walk?.silent));
+const staysOn: Exploration["follows"] = (i, w) =>
+  i.do !== "leave" || (w.house.front !== null && Boolean(w.house.people[w.house.front]?.walk?.silent));
 /** Exercise changes what some cards say; where it does not, one answer is enough. */
 const calm: Exploration["follows"] = (i) => !(i.do === "exercise" && i.hard);
 const front = (w: World): string | null => w.house.front;
 
 const oneCard = (name: string, looksAt: string, card: DoseCard | null, reading: readonly string[] = ["120"]): Exploration => ({
-  ...base, name: `card: ${name}`, looksAt, facts: odileAt(card), texts: { reading, "telephoned number": ["6", "21"] }, around: seconds(16 * 60, 3 * 3600, 25 * 3600), follows: all(upToTheDose, (i, w) => calm(i, w) || name === "exercise"),
+  ...base,
+  name: `card: ${name}`,
+  looksAt,
+  facts: odileAt(card),
+  texts: { reading, "telephoned number": ["6", "21"] },
+  around: seconds(16 * 60, 3 * 3600, 25 * 3600),
+  follows: all(upToTheDose, (i, w) => calm(i, w) || name === "exercise"),
 });
 
 const bandsBreakfast = bandsCard.meals.breakfast?.kind === "bands" ? bandsCard.meals.breakfast : never("bands");
 /** As bandsCard, with 180 between two rows: 141 to 179, then 181 to 220. */
 const bandsWithHole: DoseCard = {
   ...bandsCard,
-  meals: { ...bandsCard.meals, breakfast: { ...bandsBreakfast, bands: bandsBreakfast.bands.map((b) => (b.to === 180 ? { ...b, to: 179 } : b)) } },
+  meals: {
+    ...bandsCard.meals,
+    breakfast: { ...bandsBreakfast, bands: bandsBreakfast.bands.map((b) => (b.to === 180 ? { ...b, to: 179 } : b)) },
+  },
 };
 const mmolBands: DoseCard = {
   ...ratioCard,
   meals: {
     ...ratioCard.meals,
     breakfast: {
-      kind: "bands", edges: "as printed", foodOnly: units(4),
+      kind: "bands",
+      edges: "as printed",
+      foodOnly: units(4),
       bands: [
         { from: 4, to: 9.9, units: units(4), call: false },
         { from: 10.1, to: 14, units: units(6), call: false },
@@ -166,7 +188,12 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["120"], dial: ["6"], "left in window": ["1"] },
     around: seconds(16 * 60, 3 * 3600),
-    follows: all((i, w) => i.do === "report" || without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w), LOOKS_RIGHT, calm),
+    follows: all(
+      (i, w) =>
+        i.do === "report" || without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),
+      LOOKS_RIGHT,
+      calm,
+    ),
   },
   {
     ...base,
@@ -202,7 +229,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "every edge of a band table and its holes, inside and outside the spacing, by day and by night",
     facts: odileAt(asked(bandsWithHole)),
     texts: { reading: ["71", "140", "141", "179", "180", "181", "220", "221", "400", "401"], dial: ["4", "6", "8", "10"] },
-    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600),
+    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600, 25 * 3600),
     follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
@@ -211,7 +238,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "a table whose food-only row was left blank: asked, never the full band",
     facts: odileAt(asked({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
     texts: { reading: ["120", "200"], dial: ["4", "8"] },
-    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600),
+    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600, 25 * 3600),
     follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
@@ -219,7 +246,12 @@ export const EXPLORATIONS: readonly Exploration[] = [
     name: "ratio",
     looksAt: "grams and servings by a ratio in mmol/L with insulin on board, the other unit, ten times too much",
     facts: bramAt(byDay({ ...ratioCard, onBoard: { model: "linear", hours: 5 } })),
-    texts: { reading: ["3.9", "4.6", "10.0", "15.0", "25", "110"], grams: ["40", "400", "4000", "0"], servings: ["3"], "recheck after low": ["7.0"] },
+    texts: {
+      reading: ["3.9", "4.6", "10.0", "15.0", "25", "110"],
+      grams: ["40", "400", "4000", "0"],
+      servings: ["3"],
+      "recheck after low": ["7.0"],
+    },
     around: seconds(16 * 60, 3 * 3600),
     follows: all(clean, calm, staysOn, not("back")),
   },
@@ -281,7 +313,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     texts: { reading: ["120"], dial: ["6"] },
     around: [],
     follows: all(
-      (i, w) => clean(i, w) || (i.do === "insulin looks" && i.look === "clumped" && w.house.people["odile"]?.walk?.penCheck.pen === "cloudy"),
+      (i, w) => clean(i, w) || (i.do === "insulin looks" && i.look === "clumped" && w.house.people.odile?.walk?.penCheck.pen === "cloudy"),
       (i) => i.do !== "open meal" || i.person === "odile",
       calm,
       not("leave", "change number", "back"),
@@ -300,7 +332,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     ...base,
     name: "lost rows",
     looksAt: "a row that nobody can read any more, before, within and after a walk",
-    facts: odileAt(byDay(bandsWithHole)),
+    facts: odileAt({ ...byDay(bandsWithHole), spacingMinutes: 180 }),
     texts: { reading: ["200"], dial: ["4", "8"] },
     around: [...seconds(16 * 60, 3 * 3600, 25 * 3600), ...LOST_ROWS],
     follows: all(clean, calm, not("change number", "back", "leave")),
@@ -313,7 +345,14 @@ export const EXPLORATIONS: readonly Exploration[] = [
     texts: { reading: ["200"], dial: ["4", "8"] },
     around: seconds(16 * 60, 3 * 3600, 10 * 3600, 25 * 3600),
     follows: all((i, w) => clean(i, w) || i.do === "tell a dose later", calm, not("change number", "back", "leave")),
-    extra: (i) => (i.do === "tell a dose later" ? [{ ...i, units: 4, minutesAgo: 60 }, { ...i, units: 4, minutesAgo: 200 }, { ...i, units: 1800, minutesAgo: -60 }] : []),
+    extra: (i) =>
+      i.do === "tell a dose later"
+        ? [
+            { ...i, units: 4, minutesAgo: 60 },
+            { ...i, units: 4, minutesAgo: 200 },
+            { ...i, units: 1800, minutesAgo: -60 },
+          ]
+        : [],
   },
   {
     ...base,
@@ -321,17 +360,21 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "two walks in one kitchen: front, waits kept, the other's bell and low",
     facts: begin([
       { person: Odile, card: lasting(fixedCard), pens: [ever(odilePen)] },
-      { person: Bram, card: lasting({ ...fixedCard, person: "bram", glucoseUnit: "mmol/L", low: { value: 4, counts: "below" }, high: null }), pens: [ever(bramPen)] },
+      {
+        person: Bram,
+        card: lasting({ ...fixedCard, person: "bram", glucoseUnit: "mmol/L", low: { value: 4, counts: "below" }, high: null }),
+        pens: [ever(bramPen)],
+      },
     ]),
     texts: { reading: ["120"], dial: ["6"], "recheck after low": ["7.0"] },
     around: seconds(16 * 60, 3 * 3600),
     follows: (i, w) => {
-      if (i.do === "open meal") return i.meal === "breakfast" && i.person === "odile" && w.house.people["odile"]?.doses.length === 0;
+      if (i.do === "open meal") return i.meal === "breakfast" && i.person === "odile" && w.house.people.odile?.doses.length === 0;
       if (i.do === "open low") return i.person === "bram";
       if (i.do === "leave") return front(w) === "bram";
       if (i.do === "pick pen") return i.pen === "odile-meal";
       if (i.do === "primed") return i.stream;
-      if (i.do === "took sugar") return oneMeal(i, w) && w.house.people["bram"]?.walk?.low?.rounds.length === 0;
+      if (i.do === "took sugar") return oneMeal(i, w) && w.house.people.bram?.walk?.low?.rounds.length === 0;
       return all(clean, calm, not("back", "change number", "cannot swallow"))(i, w);
     },
   },
@@ -377,10 +420,15 @@ export const EXPLORATIONS: readonly Exploration[] = [
     ...base,
     name: "little skin",
     looksAt: "a body with few free spots: declined, marked, rested, none left",
-    facts: begin([{ person: littleSkin, card: { ...lasting(fixedCard), care: { ...fixedCard.care, lastSpotMm: 20 } }, pens: [ever(odilePen)] }]),
+    facts: begin([
+      { person: littleSkin, card: { ...lasting(fixedCard), care: { ...fixedCard.care, lastSpotMm: 20 } }, pens: [ever(odilePen)] },
+    ]),
     texts: { reading: ["120"], dial: ["6"] },
     around: seconds(3 * 3600),
-    follows: (i, w) => (clean(i, w) || (i.do === "not this spot" && (i.reason === "sore" || i.reason === "lump"))) && i.do !== "change number" && i.do !== "leave",
+    follows: (i, w) =>
+      (clean(i, w) || (i.do === "not this spot" && (i.reason === "sore" || i.reason === "lump"))) &&
+      i.do !== "change number" &&
+      i.do !== "leave",
   },
   {
     ...base,
@@ -390,7 +438,14 @@ export const EXPLORATIONS: readonly Exploration[] = [
     texts: { reading: ["120"], dial: ["6", "5"] },
     around: [
       ...seconds(16 * 60),
-      { kind: "keeper", person: "odile", event: signed({ ...lasting(fixedCard), meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } } }, "the new card") },
+      {
+        kind: "keeper",
+        person: "odile",
+        event: signed(
+          { ...lasting(fixedCard), meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } } },
+          "the new card",
+        ),
+      },
       { kind: "keeper", person: "odile", event: { type: "pen retired", pen: "odile-meal", why: "other" } },
     ],
     follows: all(clean, calm, not("change number", "leave")),

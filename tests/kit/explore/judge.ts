@@ -1,7 +1,8 @@
 // One turn judged by every promise. What is stored is frozen and the network throws, so that touching either is seen as the promise it breaks.
-import type { Move, Engine, Turn, World } from "./world.ts";
-import { go } from "./world.ts";
+
 import { PROMISES } from "./promises.ts";
+import type { Engine, Move, Turn, World } from "./world.ts";
+import { go } from "./world.ts";
 
 export interface Violation {
   /** Number of the promise; 0: the walk broke down, which is a defect and no promise. */

@@ -2,13 +2,34 @@
 import type { Happened } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Fact } from "#walk/fold.ts";
-import { type Account, DAY, doubtTaken, dosesInside, freshWalk, isLow, type Ledger, logIsClear, voidIn, type WalkAccount } from "./ledger.ts";
+import {
+  type Account,
+  DAY,
+  dosesInside,
+  doubtTaken,
+  freshWalk,
+  isLow,
+  type Ledger,
+  logIsClear,
+  voidIn,
+  type WalkAccount,
+} from "./ledger.ts";
 
 /** Default of a blank care field, by the clinical facts: 2 units of priming. */
 const PRIME_UNITS = 2;
 
 /** Facts that no answer of the person leads to. */
-const UNASKED: readonly Happened["type"][] = ["bell not answered", "call raised", "reading grew old", "dose told", "card silent", "spot offered", "no spot free", "inject opened", "needle asked about"];
+const UNASKED: readonly Happened["type"][] = [
+  "bell not answered",
+  "call raised",
+  "reading grew old",
+  "dose told",
+  "card silent",
+  "spot offered",
+  "no spot free",
+  "inject opened",
+  "needle asked about",
+];
 
 function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Account): WalkAccount {
   switch (event.type) {
@@ -56,7 +77,14 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "plate agreed":
       return { ...w, number: null, grams: event.grams };
     case "dose told":
-      return { ...w, number: null, told: event.told, heard: false, dial: null, telephoned: w.telephoned + (event.told.by === "card" ? 0 : 1) };
+      return {
+        ...w,
+        number: null,
+        told: event.told,
+        heard: false,
+        dial: null,
+        telephoned: w.telephoned + (event.told.by === "card" ? 0 : 1),
+      };
     case "card silent":
       return { ...w, told: null, heard: false, dial: null };
     case "own number given":
@@ -90,7 +118,12 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
       return { ...w, needleOpenQuestion: w.opened !== null && w.injected === null && !w.needleIn };
     case "needle question answered":
       // "Not sure" counts as taken, of unknown size.
-      return { ...w, needleOpenQuestion: false, needleIn: event.wentIn === "yes", injected: event.wentIn === "not sure" ? { units: null, certain: false } : w.injected };
+      return {
+        ...w,
+        needleOpenQuestion: false,
+        needleIn: event.wentIn === "yes",
+        injected: event.wentIn === "not sure" ? { units: null, certain: false } : w.injected,
+      };
     case "needle did not go in":
       return { ...w, opened: null, hold: null, needleIn: false, dial: null, number: null };
     case "injected":
@@ -100,7 +133,7 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
   }
 }
 
-function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, l: Ledger): Account {
+function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, _l: Ledger): Account {
   switch (event.type) {
     case "person changed":
       return { ...a, person: event.person };
@@ -114,7 +147,12 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
     case "pen retired":
       return { ...a, pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, retired: true } : p)) };
     case "pen primed":
-      return { ...a, pens: a.pens.map((p) => (p.pen.id === a.walk?.pen?.id ? { ...p, used: p.used + (a.card?.card.care.primeUnits ?? PRIME_UNITS) } : p)) };
+      return {
+        ...a,
+        pens: a.pens.map((p) =>
+          p.pen.id === a.walk?.pen?.id ? { ...p, used: p.used + (a.card?.card.care.primeUnits ?? PRIME_UNITS) } : p,
+        ),
+      };
     case "no-go place marked":
       return { ...a, noGo: [...a.noGo, event.noGo] };
     case "no-go place cleared":
@@ -128,7 +166,12 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
     case "inject opened": {
       if (walk === null || !a.walk) return a;
       const uses = a.walk.place ? [{ spot: a.walk.place, wall: at.wall, walk }, ...a.uses] : a.uses;
-      return { ...a, uses, doses: [{ walk, from: at, ago: 0, units: a.walk.dial }, ...a.doses], bell: a.walk.eatenFirst ? null : { from: at } };
+      return {
+        ...a,
+        uses,
+        doses: [{ walk, from: at, ago: 0, units: a.walk.dial }, ...a.doses],
+        bell: a.walk.eatenFirst ? null : { from: at },
+      };
     }
     case "injected":
       return {
@@ -168,19 +211,31 @@ function recordingSince(l: Ledger, event: Happened, at: Stamp): number | null {
 
 const askNeedles = (people: Ledger["people"]): Ledger["people"] =>
   Object.fromEntries(
-    Object.entries(people).map(([id, a]) => [id, a.walk?.opened && !a.walk.injected ? { ...a, walk: { ...a.walk, needleOpenQuestion: true } } : a]),
+    Object.entries(people).map(([id, a]) => [
+      id,
+      a.walk?.opened && !a.walk.injected ? { ...a, walk: { ...a.walk, needleOpenQuestion: true } } : a,
+    ]),
   );
 
 export function account(l: Ledger, fact: Fact): Ledger {
   if (!fact.readable) return { ...l, unreadable: [...l.unreadable, fact.wall], people: doubtTaken(l.people) };
   const { event, at } = fact;
   const away = l.last !== null && at.wall - l.last.wall > DAY;
-  const next: Ledger = { ...l, people: away ? doubtTaken(l.people) : l.people, last: at, recordingSince: recordingSince(l, event, at), unreadable: l.unreadable.map((wall) => wall ?? at.wall) };
+  const next: Ledger = {
+    ...l,
+    people: away ? doubtTaken(l.people) : l.people,
+    last: at,
+    recordingSince: recordingSince(l, event, at),
+    unreadable: l.unreadable.map((wall) => wall ?? at.wall),
+  };
   switch (event.type) {
     case "person added":
       return {
         ...next,
-        people: { ...next.people, [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null } },
+        people: {
+          ...next.people,
+          [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null },
+        },
       };
     case "tablet started":
       return { ...next, trusted: false, people: askNeedles(doubtTaken(next.people)) };

@@ -106,7 +106,8 @@ export const DAY = 24 * 60 * MINUTE;
 
 /** Do both clocks tell the same story since the last entry? A second of wobble backwards, half a minute of drift. */
 export const clocksAgree = (last: Stamp | null, now: Stamp): boolean =>
-  last === null || (last.boot === now.boot && now.wall >= last.wall - 1000 && Math.abs(now.wall - last.wall - (now.mono - last.mono)) <= 30_000);
+  last === null ||
+  (last.boot === now.boot && now.wall >= last.wall - 1000 && Math.abs(now.wall - last.wall - (now.mono - last.mono)) <= 30_000);
 
 /** Milliseconds that have passed for certain; null: not known. */
 export function passed(from: Stamp, now: Stamp, trusted: boolean): number | null {
@@ -145,9 +146,33 @@ export function logIsClear(l: Ledger, a: Account, now: Stamp, but: string | null
 
 export function freshWalk(id: string, kind: "meal" | "low", meal: WalkAccount["meal"], at: Stamp): WalkAccount {
   return {
-    id, kind, meal, taken: null, reading: null, lowOpen: false, sugars: 0, grams: null, exercise: false, afterLow: false, number: null, told: null,
-    telephoned: 0, heard: false, eatenFirst: false, helper: null, pen: null, dial: null, offered: null, place: null, opened: null, needleIn: false, hold: null, injected: null,
-    needleOpenQuestion: false, answeredAt: at, callRaised: false,
+    id,
+    kind,
+    meal,
+    taken: null,
+    reading: null,
+    lowOpen: false,
+    sugars: 0,
+    grams: null,
+    exercise: false,
+    afterLow: false,
+    number: null,
+    told: null,
+    telephoned: 0,
+    heard: false,
+    eatenFirst: false,
+    helper: null,
+    pen: null,
+    dial: null,
+    offered: null,
+    place: null,
+    opened: null,
+    needleIn: false,
+    hold: null,
+    injected: null,
+    needleOpenQuestion: false,
+    answeredAt: at,
+    callRaised: false,
   };
 }
 
@@ -170,7 +195,9 @@ export function voidIn(w: WalkAccount, step: StepName): WalkAccount {
 
 /** Doubt of any kind: every walk that has not reached the needle has to ask "taken already?" again. */
 export const doubtTaken = (people: Ledger["people"]): Ledger["people"] =>
-  Object.fromEntries(Object.entries(people).map(([id, a]) => [id, a.walk && !a.walk.opened ? { ...a, walk: { ...a.walk, taken: null } } : a]));
+  Object.fromEntries(
+    Object.entries(people).map(([id, a]) => [id, a.walk && !a.walk.opened ? { ...a, walk: { ...a.walk, taken: null } } : a]),
+  );
 
 /** The start of a turn: the clocks are looked at before anything else. */
 export function beginTurn(l: Ledger, now: Stamp): Ledger {
@@ -184,4 +211,3 @@ export function beginTurn(l: Ledger, now: Stamp): Ledger {
     people: l.trusted && !agree ? doubtTaken(l.people) : l.people,
   };
 }
-

@@ -24,7 +24,16 @@ export const LOST_ROWS: readonly Move[] = [
 /** Numbers that a hand, an eye or an ear may make of the dose: itself, one off each way, nothing, digits swapped, a digit too many. */
 export function dialTexts(told: number): string[] {
   const swapped = [...String(told)].reverse().join("");
-  return [...new Set([String(told), String(Math.max(0, told - 1)), String(told + 1), "0", swapped === String(told) ? String(told + 10) : swapped, String(told * 10)])];
+  return [
+    ...new Set([
+      String(told),
+      String(Math.max(0, told - 1)),
+      String(told + 1),
+      "0",
+      swapped === String(told) ? String(told + 10) : swapped,
+      String(told * 10),
+    ]),
+  ];
 }
 
 export interface Exploration {
@@ -55,12 +64,19 @@ function textsFor(x: Exploration, slot: NumberSlot, world: World): readonly stri
 function movesOf(offer: Offer, x: Exploration, world: World): Move[] {
   switch (offer.offer) {
     case "press":
-      return x.follows(offer.intent, world) ? [offer.intent, ...(x.extra?.(offer.intent) ?? [])].map((intent) => ({ kind: "want", intent })) : [];
+      return x.follows(offer.intent, world)
+        ? [offer.intent, ...(x.extra?.(offer.intent) ?? [])].map((intent) => ({ kind: "want", intent }))
+        : [];
     case "foods":
       return (x.foods ?? []).map((food) => ({ kind: "want", intent: { do: "add food", food, portions: 1 } }));
     case "number":
       return textsFor(x, offer.slot, world).flatMap((text) =>
-        x.vias.map((via): Move => ({ kind: "want", intent: { do: "give number", slot: offer.slot, text, via, helper: offer.slot === "telephoned number" ? "Nurse Adeyemi" : null } })),
+        x.vias.map(
+          (via): Move => ({
+            kind: "want",
+            intent: { do: "give number", slot: offer.slot, text, via, helper: offer.slot === "telephoned number" ? "Nurse Adeyemi" : null },
+          }),
+        ),
       );
   }
 }

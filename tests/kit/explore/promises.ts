@@ -6,4 +6,10 @@ import { needlePromises } from "./promises/needle.ts";
 import { numberPromises } from "./promises/numbers.ts";
 import type { PromiseCheck } from "./promises/shape.ts";
 
-export const PROMISES: readonly PromiseCheck[] = [...dosePromises, ...needlePromises, ...numberPromises, ...afterPromises, ...clockPromises].sort((a, b) => a.number - b.number);
+export const PROMISES: readonly PromiseCheck[] = [
+  ...dosePromises,
+  ...needlePromises,
+  ...numberPromises,
+  ...afterPromises,
+  ...clockPromises,
+].sort((a, b) => a.number - b.number);

@@ -31,7 +31,9 @@ function gap(house: HouseState, me: PersonState, now: Stamp): string {
   const window = (me.card?.card.windowMinutes ?? 0) * MINUTE;
   const away = house.last !== null && now.wall - house.last.wall > 24 * 60 * MINUTE ? "away" : "";
   const since = house.clearSince === null ? "?" : now.wall - house.clearSince < window ? "short" : "long";
-  const rows = house.unreadable.map((wall) => (wall === null || now.wall - wall < window ? "w" : now.wall - wall < 24 * 60 * MINUTE ? "d" : ""));
+  const rows = house.unreadable.map((wall) =>
+    wall === null || now.wall - wall < window ? "w" : now.wall - wall < 24 * 60 * MINUTE ? "d" : "",
+  );
   return `${away}${since}${rows.includes("w") ? "w" : rows.includes("d") ? "d" : ""}`;
 }
 
@@ -73,10 +75,20 @@ function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): strin
   const parts = localParts(now.wall, now.offset);
   const recent = me.doses
     .filter((d) => d.walk !== w.id)
-    .map((d) => ({ minutesAgo: Math.floor((elapsed(d.at, now, house.doubt === null) ?? 0) / MINUTE) + (d.agoMinutes ?? 0), units: d.units }));
+    .map((d) => ({
+      minutesAgo: Math.floor((elapsed(d.at, now, house.doubt === null) ?? 0) / MINUTE) + (d.agoMinutes ?? 0),
+      units: d.units,
+    }));
   const said = lookUp(card, {
-    meal: w.meal, reading: w.reading.glucose, readingWord: w.reading.word, grams: w.plate.grams, minuteOfDay: parts.minuteOfDay, today: parts.date,
-    recent, afterLow: w.afterLow, hardExercise: w.exercise ?? false,
+    meal: w.meal,
+    reading: w.reading.glucose,
+    readingWord: w.reading.word,
+    grams: w.plate.grams,
+    minuteOfDay: parts.minuteOfDay,
+    today: parts.date,
+    recent,
+    afterLow: w.afterLow,
+    hardExercise: w.exercise ?? false,
   });
   return said.told ? (said.units === 0 ? "zero" : "some") : said.why;
 }
@@ -108,12 +120,32 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
   const check = w.penCheck;
   return [
     w.taken === null ? "-" : w.taken.how === "log is clear" ? "clear" : "said",
-    w.wash !== null, reading, w.low ? null : old, w.highHeard, lowKey(w), w.exercise, Math.min(w.lines.length, 1),
-    w.plate && (w.plate.ready ? "ready" : w.plate.grams === null ? "fixed" : "counted"), w.low ? "" : outcome(house, me, w, now),
+    w.wash !== null,
+    reading,
+    w.low ? null : old,
+    w.highHeard,
+    lowKey(w),
+    w.exercise,
+    Math.min(w.lines.length, 1),
+    w.plate && (w.plate.ready ? "ready" : w.plate.grams === null ? "fixed" : "counted"),
+    w.low ? "" : outcome(house, me, w, now),
     w.told && `${w.told.units === 0 ? "zero" : "some"} ${w.told.by === "card" ? "card" : "phone"} ${w.told.timing}`,
-    w.silent?.why, w.telephoned, w.ownNumber !== null, w.doseHeard, w.eatenFirst, w.helper !== null,
-    check.pen, check.looked, check.mixed, check.needle, check.primed, w.dial !== null,
-    w.offered && (w.offered.fullRest ? "full" : "short"), w.noSpot !== null, w.place !== null, w.skinDry ? "dry" : w.cleaned?.how,
+    w.silent?.why,
+    w.telephoned,
+    w.ownNumber !== null,
+    w.doseHeard,
+    w.eatenFirst,
+    w.helper !== null,
+    check.pen,
+    check.looked,
+    check.mixed,
+    check.needle,
+    check.primed,
+    w.dial !== null,
+    w.offered && (w.offered.fullRest ? "full" : "short"),
+    w.noSpot !== null,
+    w.place !== null,
+    w.skinDry ? "dry" : w.cleaned?.how,
   ];
 }
 
@@ -123,10 +155,25 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   const sure = house.doubt === null;
   const wait = w.wait ? `${w.wait.for} ${waitOver(w, now, sure) ? "over" : "runs"}` : "";
   const justLeft = w.left && w.plate?.ready === true && w.touchedAt.boot === now.boot && now.wall - w.touchedAt.wall < 10 * MINUTE;
-  const over = [stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", w.mishap !== null, w.needleAsked, wait, draftKey(me, w, now, sure)];
+  const over = [
+    stepOf(w),
+    w.left ? (justLeft ? "just left" : "left") : "",
+    w.mishap !== null,
+    w.needleAsked,
+    wait,
+    draftKey(me, w, now, sure),
+  ];
   if (!w.injectOpened) return [w.kind, ...over, ...beforeNeedle(house, me, w, now, sure)];
   // What came before the needle comes back only when the needle did not go in.
-  return [...over, w.pressed, w.injected !== null, w.putAway, w.eat, w.low && lowKey(w), w.injected ? "" : beforeNeedle(house, me, w, now, sure)];
+  return [
+    ...over,
+    w.pressed,
+    w.injected !== null,
+    w.putAway,
+    w.eat,
+    w.low && lowKey(w),
+    w.injected ? "" : beforeNeedle(house, me, w, now, sure),
+  ];
 }
 
 function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
@@ -139,7 +186,13 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     gap(house, me, now),
     doses(house, me, now, me.walk?.injected ? null : (me.walk?.id ?? null)),
     hasCorrection(me) && !bedtime.correction && isBetween(parts.minuteOfDay, bedtime.from, bedtime.until) ? "night" : "",
-    card ? [me.card?.hash, parts.date >= card.validFrom && (card.validUntil === null || parts.date <= card.validUntil), card.reviewBy !== null && parts.date > card.reviewBy] : "",
+    card
+      ? [
+          me.card?.hash,
+          parts.date >= card.validFrom && (card.validUntil === null || parts.date <= card.validUntil),
+          card.reviewBy !== null && parts.date > card.reviewBy,
+        ]
+      : "",
     me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",
     me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),

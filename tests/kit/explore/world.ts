@@ -70,7 +70,11 @@ export const tell = (move: Move): string => {
   }
 };
 
-const later = (now: Stamp, wallSeconds: number, monoSeconds: number): Stamp => ({ ...now, wall: now.wall + wallSeconds * 1000, mono: now.mono + monoSeconds * 1000 });
+const later = (now: Stamp, wallSeconds: number, monoSeconds: number): Stamp => ({
+  ...now,
+  wall: now.wall + wallSeconds * 1000,
+  mono: now.mono + monoSeconds * 1000,
+});
 
 function started(now: Stamp, afterSeconds: number): Stamp {
   return { ...now, wall: now.wall + afterSeconds * 1000, mono: 10, boot: `boot-${Number(now.boot.split("-")[1] ?? 0) + 1}` };
@@ -83,7 +87,8 @@ interface Done {
 }
 
 function carryOut(w: World, move: Move, e: Engine): Done {
-  const stamped = (facts: readonly NewFact[], now: Stamp, from: number): Fact[] => facts.map((f, i) => ({ readable: true, seq: from + i + 1, at: now, ...f }));
+  const stamped = (facts: readonly NewFact[], now: Stamp, from: number): Fact[] =>
+    facts.map((f, i) => ({ readable: true, seq: from + i + 1, at: now, ...f }));
   const decided = (intent: Intent, now: Stamp): Done => {
     const decision = e.decide(w.house, intent, now, `walk-${w.walks + 1}`);
     return { now, decision, facts: stamped(decision.facts, now, w.house.lastSeq) };
@@ -98,7 +103,10 @@ function carryOut(w: World, move: Move, e: Engine): Done {
     case "start again": {
       const now = started(w.now, move.afterSeconds);
       const begun: NewFact[] = [{ person: null, walk: null, event: { type: "tablet started" } }];
-      const lost: Fact[] = move.rowLost === null ? [] : [{ readable: false, seq: w.house.lastSeq + 1, wall: move.rowLost === "time known" ? w.now.wall : null }];
+      const lost: Fact[] =
+        move.rowLost === null
+          ? []
+          : [{ readable: false, seq: w.house.lastSeq + 1, wall: move.rowLost === "time known" ? w.now.wall : null }];
       return { now, decision: { facts: begun, refusal: null }, facts: [...lost, ...stamped(begun, now, w.house.lastSeq + lost.length)] };
     }
     case "keeper": {

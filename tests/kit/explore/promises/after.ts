@@ -1,7 +1,7 @@
 // Promises 7, 11 and 13: what follows the needle, leaving, and lows.
 import type { Stamp } from "#events/stamp.ts";
 import { bellNow } from "#walk/bell.ts";
-import { age, isLow, passed, type Account } from "../ledger.ts";
+import { type Account, age, isLow, passed } from "../ledger.ts";
 import type { Turn, World } from "../world.ts";
 import { firstBroken, type PromiseCheck, wanted } from "./shape.ts";
 
@@ -50,7 +50,12 @@ const seventh: PromiseCheck = {
       const ended = a.bell !== null && turn.after.ledger.people[id]?.bell === null;
       if (ended && !turn.decision.facts.some((f) => f.person === id && ENDS_BELL.includes(f.event.type))) return "the bell ended by itself";
     }
-    return bellFault(turn) ?? firstBroken(turn, (s) => (s.event.type === "inject opened" && s.w?.told?.timing === "after eating" && !s.w.eatenFirst ? "inject opened before eating" : null));
+    return (
+      bellFault(turn) ??
+      firstBroken(turn, (s) =>
+        s.event.type === "inject opened" && s.w?.told?.timing === "after eating" && !s.w.eatenFirst ? "inject opened before eating" : null,
+      )
+    );
   },
 };
 
@@ -68,7 +73,8 @@ function leavingFault(turn: Turn): string | null {
   }
   if (!presses.some((i) => i.do === "leave") && after.house.people[front]?.walk) {
     // The one question that the house itself asks may stand alone, as long as leaving is among its answers.
-    if (!(after.ledger.people[front]?.walk?.needleOpenQuestion === true && presses.some((i) => i.do === "leave"))) return "a step that cannot be left";
+    if (!(after.ledger.people[front]?.walk?.needleOpenQuestion === true && presses.some((i) => i.do === "leave")))
+      return "a step that cannot be left";
   }
   const w = after.ledger.people[front]?.walk;
   if (!w?.needleOpenQuestion) return null;
@@ -83,10 +89,13 @@ const eleventh: PromiseCheck = {
   broken: (turn) => {
     const front = turn.before.house.front;
     if (wanted(turn)?.do === "leave" && front !== null) {
-      if (!turn.decision.facts.some((f) => f.person === front && (f.event.type === "walk left" || f.event.type === "walk ended"))) return "leaving is not recorded";
+      if (!turn.decision.facts.some((f) => f.person === front && (f.event.type === "walk left" || f.event.type === "walk ended")))
+        return "leaving is not recorded";
       if (turn.after.house.front === front) return "the walk is still in front";
     }
-    const wrongAgo = Object.entries(turn.after.house.people).find(([id, p]) => p.walk?.left && p.walk.touchedAt.wall !== turn.after.ledger.people[id]?.walk?.answeredAt.wall);
+    const wrongAgo = Object.entries(turn.after.house.people).find(
+      ([id, p]) => p.walk?.left && p.walk.touchedAt.wall !== turn.after.ledger.people[id]?.walk?.answeredAt.wall,
+    );
     return wrongAgo ? "how long ago the walk stopped is not what it was" : leavingFault(turn);
   },
 };
@@ -115,14 +124,19 @@ const thirteenth: PromiseCheck = {
       if (!w) return null;
       if (w.lowOpen && NOT_IN_A_LOW.includes(s.event.type)) return `${s.event.type} in a low`;
       if (s.event.type === "walk ended" && w.lowOpen) return "a walk ended in a low";
-      if (s.event.type === "low ended" && w.reading?.glucose && isLow(w.reading.glucose, s.a.card?.card ?? null)) return "a low ended on a low reading";
+      if (s.event.type === "low ended" && w.reading?.glucose && isLow(w.reading.glucose, s.a.card?.card ?? null))
+        return "a low ended on a low reading";
       if (s.event.type === "low ended" && (w.reading === null || w.reading.word === "LO")) return "a low ended without a reading";
       const called = turn.decision.facts.some((f) => f.event.type === "call raised") || w.callRaised;
-      const lowAgain = (s.event.type === "reading taken" && isLow(s.event.glucose, s.a.card?.card ?? null)) || (s.event.type === "meter word read" && s.event.word === "LO");
+      const lowAgain =
+        (s.event.type === "reading taken" && isLow(s.event.glucose, s.a.card?.card ?? null)) ||
+        (s.event.type === "meter word read" && s.event.word === "LO");
       if (lowAgain && w.sugars >= MOST_ROUNDS && !called) return `still low after ${w.sugars} treatments and nobody is called`;
       return null;
     }) ??
-    (wanted(turn)?.do === "cannot swallow" && !turn.decision.facts.some((f) => f.event.type === "call raised") ? "cannot swallow and nobody is called" : null) ??
+    (wanted(turn)?.do === "cannot swallow" && !turn.decision.facts.some((f) => f.event.type === "call raised")
+      ? "cannot swallow and nobody is called"
+      : null) ??
     swallowFault(turn) ??
     lowStateFault(turn),
 };
@@ -131,7 +145,9 @@ const thirteenth: PromiseCheck = {
 function swallowFault(turn: Turn): string | null {
   if (wanted(turn)?.do !== "cannot swallow") return null;
   const { after } = turn;
-  return after.offers.some((o) => o.offer === "press" && o.intent.do === "took sugar") ? "sugar is offered to somebody who cannot swallow" : null;
+  return after.offers.some((o) => o.offer === "press" && o.intent.do === "took sugar")
+    ? "sugar is offered to somebody who cannot swallow"
+    : null;
 }
 
 export const afterPromises = [seventh, eleventh, thirteenth];

@@ -1,7 +1,7 @@
 // Promises 9, 12 and 14: storing, the network, and doubtful time.
 import { bellNow } from "#walk/bell.ts";
-import type { Turn } from "../world.ts";
 import { passed } from "../ledger.ts";
+import type { Turn } from "../world.ts";
 import { type PromiseCheck, seen } from "./shape.ts";
 
 const DAY = 24 * 60 * 60_000;
@@ -67,12 +67,15 @@ function forgotten(turn: Turn): string | null {
     for (const d of a.doses) {
       const ms = passed(d.from, after.now, after.ledger.trusted);
       const had = turn.before.house.people[id]?.doses.some((k) => k.walk === d.walk && k.at.wall === d.from.wall);
-      if (had && (ms === null || ms < DAY) && !kept.some((k) => k.walk === d.walk && k.at.wall === d.from.wall)) return "a dose was forgotten";
+      if (had && (ms === null || ms < DAY) && !kept.some((k) => k.walk === d.walk && k.at.wall === d.from.wall))
+        return "a dose was forgotten";
     }
     const bell = after.house.people[id]?.bell;
-    if (a.bell && bell && !after.ledger.trusted && bellNow(bell, after.now, after.house.doubt === null).level === "quiet") return "the bell is not due while the clock is doubtful";
+    if (a.bell && bell && !after.ledger.trusted && bellNow(bell, after.now, after.house.doubt === null).level === "quiet")
+      return "the bell is not due while the clock is doubtful";
   }
-  if (!after.ledger.trusted && after.house.unreadable.length < turn.before.house.unreadable.length) return "a row nobody can read was forgotten";
+  if (!after.ledger.trusted && after.house.unreadable.length < turn.before.house.unreadable.length)
+    return "a row nobody can read was forgotten";
   return null;
 }
 

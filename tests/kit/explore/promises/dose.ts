@@ -1,6 +1,6 @@
 // Promises 1 to 4: what may be told.
 import type { DoseCard } from "#events/card.ts";
-import { age, dosesInside, isLow, passed, type WalkAccount, type Account } from "../ledger.ts";
+import { type Account, age, dosesInside, isLow, passed, type WalkAccount } from "../ledger.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 
 const MINUTE = 60_000;
@@ -47,7 +47,8 @@ const second: PromiseCheck = {
   says: "No dose is told without a card in force that was typed twice, read back and signed. Review by is said each time; valid until is hard.",
   broken: (turn) =>
     firstBroken(turn, (s) => {
-      if (s.event.type === "inject opened") return s.w?.told && s.w.told.cardHash !== s.a.card?.hash ? "inject opened by a card that is not in force any more" : null;
+      if (s.event.type === "inject opened")
+        return s.w?.told && s.w.told.cardHash !== s.a.card?.hash ? "inject opened by a card that is not in force any more" : null;
       if (s.event.type !== "dose told") return null;
       const { told } = s.event;
       const fault = cardFault(s);
@@ -55,7 +56,9 @@ const second: PromiseCheck = {
       if (told.cardHash !== s.a.card?.hash) return "dose told names another card";
       const review = s.a.card?.card.reviewBy ?? null;
       const passedReview = review !== null && localDay(stampOf(s).wall, stampOf(s).offset) > review;
-      return passedReview && told.by === "card" && !told.cautions.some((c) => c.caution === "review date has passed") ? "review date not said" : null;
+      return passedReview && told.by === "card" && !told.cautions.some((c) => c.caution === "review date has passed")
+        ? "review date not said"
+        : null;
     }),
 };
 
@@ -83,7 +86,9 @@ const third: PromiseCheck = {
       const bands = rowsOf(card, s.w);
       if (bands && bands.rows.length !== 1) return `${told.units} units from ${bands.rows.length} rows for ${s.w.reading?.glucose?.value}`;
       const [row] = bands?.rows ?? [];
-      return bands && row && told.units !== row.units && told.units !== bands.rule.foodOnly ? `${told.units} units, the row says ${row.units}` : null;
+      return bands && row && told.units !== row.units && told.units !== bands.rule.foodOnly
+        ? `${told.units} units, the row says ${row.units}`
+        : null;
     }),
 };
 
@@ -125,7 +130,9 @@ const fourth: PromiseCheck = {
       if (bands) {
         const full = most === 0 && (bands.rule.foodOnly === null || told.units > bands.rule.foodOnly);
         const row = bands.rows[0]?.units ?? 0;
-        return full && (bands.rule.foodOnly === null || row > bands.rule.foodOnly) ? `the full band of ${told.units} units, ${because}` : null;
+        return full && (bands.rule.foodOnly === null || row > bands.rule.foodOnly)
+          ? `the full band of ${told.units} units, ${because}`
+          : null;
       }
       return told.correction > most + 0.01 ? `a correction of ${told.correction}, at most ${most}: ${because}` : null;
     }),

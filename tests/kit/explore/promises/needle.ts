@@ -1,7 +1,8 @@
 // Promises 5, 6 and 10: when the needle may be offered.
-import { dosesInside, isLow, logIsClear, type Account, type WalkAccount } from "../ledger.ts";
-import type { Ledger } from "../ledger.ts";
+
 import type { Spot } from "#events/spot.ts";
+import type { Ledger } from "../ledger.ts";
+import { type Account, dosesInside, isLow, logIsClear, type WalkAccount } from "../ledger.ts";
 import type { Turn } from "../world.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf, wanted } from "./shape.ts";
 
@@ -18,7 +19,8 @@ function telephonedFault(s: Seen, w: WalkAccount, units: number): string | null 
   if (w.telephoned > 0) return "a second time in one walk";
   const given = w.number?.slot === "telephoned number" ? w.number.given : [];
   const [one, two] = given.slice(-2);
-  if (!one || !two || one.turn === two.turn || one.text !== two.text || Number(two.text) !== units || w.number?.askedAgain === null) return "not read back digit by digit";
+  if (!one || !two || one.turn === two.turn || one.text !== two.text || Number(two.text) !== units || w.number?.askedAgain === null)
+    return "not read back digit by digit";
   return given.every((g) => g.named) ? null : "of nobody named";
 }
 
@@ -43,7 +45,9 @@ const plusDays = (date: string, days: number): string => new Date(Date.parse(`${
 
 function penFault(l: Ledger, s: Seen, w: WalkAccount): string | null {
   const card = s.a.card?.card;
-  const pen = Object.values(l.people).flatMap((p) => p.pens).find((p) => p.pen.id === w.pen?.id);
+  const pen = Object.values(l.people)
+    .flatMap((p) => p.pens)
+    .find((p) => p.pen.id === w.pen?.id);
   const today = day(stampOf(s).wall, stampOf(s).offset);
   if (!w.pen || !pen || !card) return "no pen";
   if (pen.pen.person !== s.a.person.id) return "another person's pen";
@@ -97,12 +101,16 @@ function takenFault(s: Seen, w: WalkAccount): string | null {
   if (!w.taken) return "without an answer to taken already";
   const window = s.a.card?.card.windowMinutes ?? null;
   if (w.taken.how === "the first was not taken") return null;
-  if (w.taken.how === "log is clear" && !(w.taken.clear && logIsClear(s.entry.was, s.a, stampOf(s), w.id))) return "on a log that is not clear";
+  if (w.taken.how === "log is clear" && !(w.taken.clear && logIsClear(s.entry.was, s.a, stampOf(s), w.id)))
+    return "on a log that is not clear";
   if (window === null) return null;
   return dosesInside(s.a, window, stampOf(s), s.entry.was.trusted, w.id).length > 0 ? "with a dose inside the window" : null;
 }
 
-const answers: Readonly<Record<string, string>> = { "said not taken": '"answer":"no"', "the first was not taken": '"the first was not taken"' };
+const answers: Readonly<Record<string, string>> = {
+  "said not taken": '"answer":"no"',
+  "the first was not taken": '"the first was not taken"',
+};
 
 function answerFault(turn: Turn, s: Seen, how: string): string | null {
   if (how === "log is clear") return s.then.walk?.taken?.clear ? null : "a log that is not clear was taken for not taken";

@@ -46,7 +46,8 @@ function fault(turn: Turn, s: Seen, use: Use): string | null {
   if (texts.at(-1) !== use.number) return `${use.number} though ${texts.at(-1)} was given`;
   if (number.askedAgain === null) {
     if (use.twice) return `${use.number} without its digits a second time`;
-    if (number.given.some((g) => g.turn === now) || wanted(turn)?.do !== "agree number") return `${use.number} without a yes in a later turn`;
+    if (number.given.some((g) => g.turn === now) || wanted(turn)?.do !== "agree number")
+      return `${use.number} without a yes in a later turn`;
     return null;
   }
   const [one, two] = texts.slice(-2);
@@ -66,7 +67,10 @@ const eighth: PromiseCheck = {
       const answered = turn.decision.facts.find((f) => !ON_SILENCE.includes(f.event.type));
       if (answered) return `silence led to "${answered.event.type}"`;
     }
-    if (wanted(turn)?.do === "change number" && turn.decision.facts.some((f) => ["reading taken", "dose dialled", "plate agreed", "own number given"].includes(f.event.type)))
+    if (
+      wanted(turn)?.do === "change number" &&
+      turn.decision.facts.some((f) => ["reading taken", "dose dialled", "plate agreed", "own number given"].includes(f.event.type))
+    )
       return "no was taken for yes";
     return firstBroken(turn, (s) => {
       const use = useOf(s);
