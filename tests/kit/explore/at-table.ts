@@ -65,7 +65,7 @@ export function odileAlone(card: Partial<DoseCard> = {}, person: Partial<Person>
 /** From the step it stands at to the one named; breakfast is opened first where no walk is. */
 export function bring(t: Table, to: Stop, dose = "6"): Table {
   if (t.step() === "kitchen") t.send({ do: "open meal", person: "odile", meal: "breakfast" });
-  const from = STOPS.indexOf(t.step());
+  const from = STOPS.indexOf(t.step() as Stop);
   if (from < 0) throw new Error(`cannot begin at ${t.step()}`);
   for (const stop of STOPS.slice(from, STOPS.indexOf(to))) {
     if (t.step() !== stop) throw new Error(`at ${t.step()}, not at ${stop}`);
