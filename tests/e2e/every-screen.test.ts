@@ -1,0 +1,134 @@
+import { describe, expect, it } from "vitest";
+import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { bench } from "./kit/bench.ts";
+import { finger, named } from "./kit/hands.ts";
+import { answer, LUNCH, type Meal, openMeal, STOPS, type Stop, walkMeal } from "./kit/meal.ts";
+import { screenFaults } from "./kit/screen-faults.ts";
+import { LANDSCAPE, PORTRAIT, type Tablet } from "./kit/tablet.ts";
+
+const open = bench();
+const HENK: Meal = { person: "henk", meal: "lunch", reading: "6.4", plate: { grams: "40" } };
+
+const press = (t: Tablet, name: string) => finger(t).press({ shown: name, said: [] });
+
+/** Screen by screen, what is wrong with it: an empty record is what is hoped for. */
+class Faults {
+  readonly found: Record<string, string[]> = {};
+
+  async look(t: Tablet, screen: string): Promise<void> {
+    const faults = await screenFaults(t);
+    if (faults.length > 0) this.found[screen] = faults;
+  }
+}
+
+/** Answers until just before the next stop. */
+const goOn = (t: Tablet, stop: Stop, meal: Meal = LUNCH) => walkMeal(t, finger(t), meal, STOPS[STOPS.indexOf(stop) + 1], stop);
+
+describe("every screen of the person", () => {
+  it("keeps the rules and the sizes around the walk", async () => {
+    const t = await open();
+    const faults = new Faults();
+    await faults.look(t, "kitchen");
+    await press(t, FIXED.help);
+    await faults.look(t, "help");
+    await press(t, FIXED.voiceMode).catch(() => press(t, FIXED.more).then(() => press(t, FIXED.voiceMode)));
+    await faults.look(t, "who speaks");
+    await press(t, FIXED.back);
+    await press(t, FIXED.wrong);
+    await faults.look(t, "something is wrong");
+    await press(t, FIXED.back);
+    await press(t, FIXED.didI);
+    await faults.look(t, "who");
+    await press(t, "● Marta");
+    await faults.look(t, "did I take it");
+    await press(t, FIXED.later);
+    await faults.look(t, "how many units");
+    await press(t, FIXED.back);
+    await press(t, FIXED.meal);
+    await press(t, "● Marta");
+    await faults.look(t, "which meal");
+    expect(faults.found).toEqual({});
+  });
+
+  it("keeps the rules and the sizes on every step of a meal walk", async () => {
+    const t = await open();
+    const faults = new Faults();
+    await openMeal(t, finger(t), LUNCH);
+    for (const stop of STOPS) {
+      const seq = t.lastSeq;
+      await faults.look(t, stop);
+      if (stop === "reading" || stop === "dial") {
+        await press(t, PAD_BUTTON[stop]);
+        await faults.look(t, `${stop} pad`);
+        await press(t, FIXED.ok);
+        await t.stored("nothing typed");
+        await faults.look(t, `${stop} pad, refused`);
+        await press(t, FIXED.back);
+      }
+      await goOn(t, stop);
+      // Not every stop asks: what was not answered was the same screen.
+      if (t.lastSeq === seq && stop !== "hold") delete faults.found[stop];
+    }
+    expect(faults.found).toEqual({});
+  });
+
+  it("keeps the rules and the sizes on the plate, in a low and after a mishap", async () => {
+    const t = await open();
+    const faults = new Faults();
+    await walkMeal(t, finger(t), HENK, "plate");
+    await faults.look(t, "plate");
+    await walkMeal(t, finger(t), HENK, "card", "plate");
+    await faults.look(t, "card of a ratio");
+    await walkMeal(t, finger(t), HENK, "window", "card");
+    await press(t, FIXED.wrong);
+    await faults.look(t, "what is wrong, at the needle");
+    await press(t, FIXED.back);
+    await walkMeal(t, finger(t), HENK, "eat", "window");
+    await t.pass(16 * 60);
+    await faults.look(t, "loud bell");
+    await answer(t, finger(t), { do: "cannot eat" });
+    await faults.look(t, "sugar");
+    expect(faults.found).toEqual({});
+  });
+});
+
+const SHOWN: readonly [string, Stop][] = [
+  ["the read-back", "read back"],
+  ["the number pad", "dial"],
+  ["the place", "place"],
+  ["the bell", "eat"],
+];
+
+describe("the hardest screens", () => {
+  it.each(SHOWN)("keep the rules and the sizes in every size, theme and orientation: %s", async (_name, stop) => {
+    const t = await open();
+    const faults = new Faults();
+    await walkMeal(t, finger(t), LUNCH, stop);
+    if (stop === "eat") await t.pass(16 * 60);
+    const shows = async () => {
+      if (stop === "dial") await press(t, PAD_BUTTON.dial);
+    };
+    for (const theme of [FIXED.light, FIXED.dark]) {
+      for (const size of [1, 1.4, 2]) {
+        for (const [turned, viewport] of [
+          ["landscape", LANDSCAPE],
+          ["portrait", PORTRAIT],
+        ] as const) {
+          await t.page.setViewportSize(viewport);
+          await shows();
+          await faults.look(t, `${theme}, size ${size}, ${turned}`);
+          if (stop === "dial") await press(t, FIXED.back);
+        }
+        expect(await t.page.locator("html").getAttribute("data-size")).toBe(String(size));
+        await press(t, FIXED.help);
+        await press(t, FIXED.bigger);
+        await press(t, FIXED.close);
+      }
+      await press(t, FIXED.help);
+      await named(t, FIXED.dark).or(named(t, FIXED.light)).waitFor();
+      await press(t, (await named(t, FIXED.dark).isVisible()) ? FIXED.dark : FIXED.light);
+      await press(t, FIXED.close);
+    }
+    expect(faults.found).toEqual({});
+  });
+});
