@@ -40,7 +40,7 @@ function pathTo(node: Node, last: Move): string[] {
 export interface Limits {
   /** Ends as soon as this promise was broken. */
   stopAt?: number;
-  /** Runs by chance that look for states of a key that stand for more than the one met first. */
+  /** Instead of the exploration's own number. */
   scouts?: number;
 }
 
@@ -125,7 +125,7 @@ class Explorer {
 export function explore(x: Exploration, engine: Engine, limits: Limits = {}): Explored {
   const explorer = new Explorer(x, engine, limits);
   withoutNetwork(() => explorer.breadthFirst());
-  for (let i = 0; i < (limits.scouts ?? SCOUTS) && !explorer.stopped; i++) {
+  for (let i = 0; i < (limits.scouts ?? x.scouts ?? SCOUTS) && !explorer.stopped; i++) {
     explorer.scout(SCOUT_SEED + i);
     withoutNetwork(() => explorer.breadthFirst());
   }

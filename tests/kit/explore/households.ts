@@ -89,7 +89,7 @@ const without =
 const plain: Intent["do"][] = ["report", "open low", "tell a dose later", "set aside", "answer meal"];
 const seconds = (...some: number[]): readonly Move[] => some.map((s) => ({ kind: "pass", seconds: s }));
 
-const base = { hours: 20, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
+const base = { hours: 4, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
 
 /** Up to the dose and what it says: the pen is not picked. */
 const upToTheDose = without(...plain, "read word", "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
@@ -226,19 +226,21 @@ export const EXPLORATIONS: readonly Exploration[] = [
   {
     ...base,
     name: "bands",
+    scouts: 30,
     looksAt: "every edge of a band table and its holes, inside and outside the spacing, by day and by night",
     facts: odileAt(asked(bandsWithHole)),
     texts: { reading: ["71", "140", "141", "179", "180", "181", "220", "221", "400", "401"], dial: ["4", "6", "8", "10"] },
-    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600, 25 * 3600),
+    around: seconds(16 * 60, 3 * 3600, 10 * 3600, 25 * 3600),
     follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
     ...base,
     name: "bands, no food-only row",
     looksAt: "a table whose food-only row was left blank: asked, never the full band",
-    facts: odileAt(asked({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
+    facts: odileAt(byDay({ ...bandsWithHole, meals: { ...bandsWithHole.meals, breakfast: { ...bandsBreakfast, foodOnly: null } } })),
     texts: { reading: ["120", "200"], dial: ["4", "8"] },
-    around: seconds(16 * 60, 3 * 3600, 6 * 3600, 10 * 3600, 25 * 3600),
+    around: seconds(16 * 60, 3 * 3600),
+    atRest: seconds(25 * 3600),
     follows: all(clean, calm, staysOn, not("back", "change number")),
   },
   {
@@ -331,10 +333,12 @@ export const EXPLORATIONS: readonly Exploration[] = [
   {
     ...base,
     name: "lost rows",
+    scouts: 40,
     looksAt: "a row that nobody can read any more, before, within and after a walk",
     facts: odileAt({ ...byDay(bandsWithHole), spacingMinutes: 180 }),
     texts: { reading: ["200"], dial: ["4", "8"] },
-    around: [...seconds(16 * 60, 3 * 3600, 25 * 3600), ...LOST_ROWS],
+    around: [...seconds(16 * 60, 3 * 3600), ...LOST_ROWS],
+    atRest: seconds(25 * 3600),
     follows: all(clean, calm, not("change number", "back", "leave")),
   },
   {
@@ -404,7 +408,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "a person who injects only with somebody at the elbow, who reads the dial",
     facts: odileAt(lasting(fixedCard), { helperOnly: true, dialBy: "helper" }),
     texts: { reading: ["120"] },
-    around: [...seconds(16 * 60), STARTS[0] ?? { kind: "pass", seconds: 0 }],
+    around: [...seconds(16 * 60, 3 * 3600), STARTS[0] ?? { kind: "pass", seconds: 0 }],
     follows: all(clean, calm, not("leave", "change number")),
   },
   {

@@ -139,7 +139,12 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
       return { ...a, person: event.person };
     case "card signed":
       // A told dose names the card it came from; that it is no longer the card in force is for the promises to see.
-      return { ...a, card: { card: event.card, hash: event.cardHash, signature: event.signature } };
+      // A number half given before it is given anew, but for one that a low waits for.
+      return {
+        ...a,
+        card: { card: event.card, hash: event.cardHash, signature: event.signature },
+        walk: a.walk && !a.walk.opened && !a.walk.lowOpen ? { ...a.walk, number: null } : a.walk,
+      };
     case "pen added":
       return { ...a, pens: [...a.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
     case "pen opened":
@@ -161,7 +166,7 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
       return {
         ...a,
         doses: [{ walk: null, from: at, ago: event.minutesAgo, units: event.units }, ...a.doses],
-        walk: a.walk && !a.walk.opened ? { ...a.walk, taken: null } : a.walk,
+        walk: a.walk && !a.walk.opened ? { ...a.walk, taken: null, number: a.walk.lowOpen ? a.walk.number : null } : a.walk,
       };
     case "inject opened": {
       if (walk === null || !a.walk) return a;

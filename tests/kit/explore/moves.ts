@@ -49,6 +49,10 @@ export interface Exploration {
   foods?: readonly string[];
   vias: readonly Via[];
   around: readonly Move[];
+  /** Moves only while the kitchen screen stands: long absences, where their effect within a walk is for another exploration. */
+  atRest?: readonly Move[];
+  /** Runs by chance that look for what the first state of a key did not lead to; more where many ages lie hidden in one key. */
+  scouts?: number;
   /** Which of the presses on offer are followed; all, unless it says otherwise. Each that is not is left out for a reason given there. */
   follows: (intent: Intent, world: World) => boolean;
   /** The same press with other numbers in it. */
@@ -82,5 +86,9 @@ function movesOf(offer: Offer, x: Exploration, world: World): Move[] {
 }
 
 export function movesAt(world: World, x: Exploration): Move[] {
-  return [...world.offers.flatMap((offer) => movesOf(offer, x, world)), ...x.around];
+  return [
+    ...world.offers.flatMap((offer) => movesOf(offer, x, world)),
+    ...x.around,
+    ...(world.house.front === null ? (x.atRest ?? []) : []),
+  ];
 }
