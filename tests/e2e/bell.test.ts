@@ -31,8 +31,12 @@ async function rings({ t, from }: Bell): Promise<Ring[]> {
 }
 
 const between = (all: readonly Ring[], from: number, to: number) => all.filter(({ minute }) => minute >= from && minute < to);
-const longestGap = (all: readonly Ring[]) =>
-  60 * Math.max(...all.slice(1).map(({ minute }, place) => minute - (all[place]?.minute ?? minute)));
+/** Seconds between two rings at most; throws for fewer than two, of which nothing could be said. */
+function longestGap(all: readonly Ring[]): number {
+  const gaps = all.slice(1).map(({ minute }, place) => 60 * (minute - (all[place]?.minute ?? minute)));
+  if (gaps.length === 0) throw new Error(`it rang ${all.length} times: no gap can be told`);
+  return Math.max(...gaps);
+}
 
 interface Bell {
   t: Tablet;
