@@ -207,9 +207,12 @@ async function fillWithFoods(tablet: Tablet, hand: Hand, foods: readonly { id: s
   for (const [place, { id, portions }] of foods.entries()) {
     const food = foodById(id);
     if (!food) throw new Error(`no food ${id}`);
-    if (place > 0) await press(plateWords.add);
-    await press(plateWords.byKind);
-    await press(groupName(food.group, "UK"));
+    // A voice names the food at once; a hand finds it by its kind.
+    if (hand.how !== "voice") {
+      if (place > 0) await press(plateWords.add);
+      await press(plateWords.byKind);
+      await press(groupName(food.group, "UK"));
+    }
     await press(nameOf(food, "UK"));
     await press(portionLabel(portions));
     await tablet.stored(`food ${id}`);

@@ -28,6 +28,8 @@ export interface Wanted {
   past?: "short" | "none";
   /** Lets the app keep itself on the tablet; off unless a test is about that. */
   offline?: boolean;
+  /** Runs in the page before anything else, the moved clock included: what it keeps of the page's own clock is real. */
+  init?: () => void;
   options?: BrowserContextOptions;
 }
 
@@ -44,6 +46,7 @@ export async function openTablet(browser: Browser, baseUrl: string, wanted: Want
   });
   // Some builders wrap functions that are sent to the page in this helper.
   await context.addInitScript("globalThis.__name ??= (f) => f;");
+  if (wanted.init) await context.addInitScript(wanted.init);
   await context.clock.install({ time: new Date(wanted.at ?? NOON) });
   const prefs = { chose: true, household: "demo", theme: "light", mm: 5.9, voice: wanted.voice ?? "silent", ...wanted.prefs };
   await context.addInitScript(
