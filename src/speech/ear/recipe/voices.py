@@ -1,0 +1,112 @@
+"""Debian's free synthesisers as callable voices, and the phones of a word as the ear writes them.
+
+Packages (Debian 12, section main): flite, espeak-ng; scowl for filler words.
+Held out, for tests alone: flite rms and every festival voice (festvox-kallpc16k, festvox-kdlpc16k, festvox-us-slt-hts).
+SPEECH_ROOT, if set, is a folder into which the packages were unpacked (dpkg -x).
+"""
+import io
+import os
+import subprocess
+import wave
+
+import numpy as np
+
+from phrases import BROAD_A
+
+SYS = os.environ.get("SPEECH_ROOT", "")
+LIB = f"{SYS}/usr/lib/x86_64-linux-gnu"
+ENV = dict(os.environ)
+if SYS:
+    ENV["LD_LIBRARY_PATH"] = f"{LIB}:{SYS}/lib/x86_64-linux-gnu:{LIB}/pulseaudio"
+    ENV["ESPEAK_DATA_PATH"] = LIB
+FLITE, ESPEAK = f"{SYS}/usr/bin/flite", f"{SYS}/usr/bin/espeak-ng"
+SCOWL = f"{SYS}/usr/share/dict/scowl"
+
+ACCENTS = {"en-us": 34, "en-gb": 20, "en-gb-x-rp": 12, "en-gb-scotland": 11, "en-gb-x-gbclan": 6, "en-gb-x-gbcwmd": 5, "en-029": 5, "en-us-nyc": 7}
+VARIANTS = """m1 m2 m3 m4 m5 m6 m7 m8 f1 f2 f3 f4 f5 Alex Alicia Andrea Andy Annie Denis Diogo Gene Gene2 Henrique Hugo Jacky Lee Marco Mario
+Michael Mike Nguyen adam anika antonio aunty belinda benjamin boris caleb croak david ed edward edward2 grandma grandpa gustave iven iven2
+iven3 john kaukovalta klatt klatt2 klatt3 klatt4 klatt5 klatt6 linda marcelo max michel miguel norbert pablo paul pedro quincy rob robert
+sandro shelby steph steph2 steph3 travis victor zac""".split()
+TRAINED = ["flite kal16", "flite kal", "flite slt", "flite awb"] + [f"espeak-ng {a} ({len(VARIANTS)} variants)" for a in ACCENTS]
+
+ALWAYS = {
+    "a": "AH", "the": "DH AH", "of": "AH V", "to": "T UW", "and": "AE N D", "o": "OW", "i": "AY", "for": "F AO R", "or": "AO R", "um": "AH M",
+    "an": "AE N", "at": "AE T", "per": "P ER", "deciliter": "D EH S IH L IY T ER",
+}
+
+
+def resample(x: np.ndarray, rate: int) -> np.ndarray:
+    if rate == 16000:
+        return x
+    n = int(len(x) * 16000 / rate)
+    spectrum = np.fft.rfft(x)
+    want = n // 2 + 1
+    spectrum = spectrum[:want] if len(spectrum) >= want else np.pad(spectrum, (0, want - len(spectrum)))
+    return np.fft.irfft(spectrum, n) * (n / len(x))
+
+
+def read_wav(data: bytes) -> np.ndarray:
+    """16 kHz floats; tolerant of a length field that a pipe left open."""
+    with wave.open(io.BytesIO(data)) as w:
+        rate = w.getframerate()
+    at = data.index(b"data") + 8
+    raw = data[at : at + (len(data) - at) // 2 * 2]
+    return resample(np.frombuffer(raw, "<i2").astype(np.float64), rate)
+
+
+def trim(x: np.ndarray, margin: int = 640) -> np.ndarray:
+    """Cuts silence at both ends, leaving 40 ms."""
+    n = len(x) // 160
+    if n < 5:
+        return x
+    level = np.sqrt((x[: n * 160].reshape(n, 160) ** 2).mean(1))
+    loud = np.nonzero(level > max(0.01 * level.max(), 8))[0]
+    if len(loud) == 0:
+        return x[:0]
+    return x[max(0, loud[0] * 160 - margin) : loud[-1] * 160 + 160 + margin]
+
+
+def run(command: list[str]) -> bytes:
+    return subprocess.run(command, env=ENV, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, timeout=20).stdout
+
+
+def flite(voice: str, text: str, stretch: float, f0: float, scratch: str) -> np.ndarray:
+    run([FLITE, "-voice", voice, "--setf", f"duration_stretch={stretch:.3f}", "--setf", f"int_f0_target_mean={f0:.1f}", "-t", text + " ", "-o", scratch])
+    with open(scratch, "rb") as f:
+        return read_wav(f.read())
+
+
+def espeak(voice: str, text: str, speed: int, pitch: int, gap: int) -> np.ndarray:
+    return read_wav(run([ESPEAK, "-v", voice, "-s", str(speed), "-p", str(pitch), "-g", str(gap), "--stdout", text]))
+
+
+def phones_of(word: str) -> list[str]:
+    """US phones of one word from flite's dictionary and letter rules, without stress."""
+    if word in ALWAYS:
+        return ALWAYS[word].split()
+    out = run([FLITE, "-voice", "kal16", "-ps", "-t", word + " ", "none"]).decode().split()
+    return [{"AX": "AH", "AXR": "ER"}.get(p.upper(), p.upper()) for p in out if p != "pau"]
+
+
+def broad(word: str, phones: list[str]) -> list[str]:
+    """The southern English form of the few words that have one."""
+    if word not in BROAD_A:
+        return phones
+    old = "EY" if word.startswith("tomato") else "AE"
+    at = phones.index(old) if old in phones else -1
+    return phones if at < 0 else phones[:at] + ["AA"] + phones[at + 1 :]
+
+
+def random_voice(rng):
+    """(name, how to say a text). Speeds from a slow old speaker to a brisk one."""
+    kind = rng.random()
+    if kind < 0.42:
+        accent = rng.choices(list(ACCENTS), list(ACCENTS.values()))[0]
+        variant = rng.choice(VARIANTS)
+        speed, pitch = rng.randrange(95, 200), rng.randrange(15, 86)
+        gap = rng.choice([0, 0, 0, 1, 3, 8])
+        return f"espeak-ng {accent}", accent, lambda text, _: espeak(f"{accent}+{variant}", text, speed, pitch, gap)
+    voice = "slt" if kind < 0.62 else "awb" if kind < 0.80 else "kal16" if kind < 0.96 else "kal"
+    f0 = rng.uniform(150, 240) if voice == "slt" else rng.uniform(85, 170) if voice == "awb" else rng.uniform(75, 190)
+    stretch = rng.choice([1.0, rng.uniform(0.78, 1.2), rng.uniform(1.0, 1.6)])
+    return f"flite {voice}", "en-us", lambda text, scratch: flite(voice, text, stretch, f0, scratch)
