@@ -18,7 +18,7 @@ export function sceneKey(house: HouseState, now: Stamp): string {
       parts.push(w.reading?.word);
       break;
     case "plate":
-      parts.push(w.highHeard, w.exercise, w.plate?.grams);
+      parts.push(w.highHeard, w.exercise, w.lines.length, w.plate?.grams);
       break;
     case "card":
       parts.push(w.told?.units, w.silent?.why, w.ownNumber, w.helper);

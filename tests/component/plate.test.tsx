@@ -28,7 +28,7 @@ describe("filling the plate", () => {
     pick("One and a half portions");
     expect(onAdd).toHaveBeenCalledWith("chickpeas", 1.5);
     expect(heading()).toBe("Your plate");
-    expect(screen.getByText("Total: 33.8 grams of carbs.")).toBeTruthy();
+    expect(screen.getByText("33.8 grams of carbs so far.")).toBeTruthy();
     press("Add food");
     press("By first letter");
     press("A to D");
@@ -36,15 +36,15 @@ describe("filling the plate", () => {
     pick("Fruit");
     pick("banana");
     press("One portion");
-    expect(screen.getByText("Total: 60.8 grams of carbs.")).toBeTruthy();
-    expect(captions().slice(1)).toEqual(["One portion of banana, 27 grams.", "One and a half portions of chickpeas, 33.8 grams."]);
+    expect(screen.getByText("60.8 grams of carbs so far.")).toBeTruthy();
+    expect(captions().slice(2)).toEqual(["One portion of banana, 27 grams.", "One and a half portions of chickpeas, 33.8 grams."]);
   });
 
   it("counts as the card counts: half a cup of chickpeas holds 16.3 grams where fibre is left out", () => {
     render(<Kitchen counting="available" said={{ text: "chickpeas" }} />);
     expect(screen.getByText(/holds 16\.3 grams of carbs/)).toBeTruthy();
     press("One portion");
-    expect(screen.getByText("Total: 16.3 grams of carbs.")).toBeTruthy();
+    expect(screen.getByText("16.3 grams of carbs so far.")).toBeTruthy();
   });
 
   it("finds the glucose under its letter alone, and says to leave it off if it treated a low", () => {
@@ -70,7 +70,7 @@ describe("filling the plate", () => {
     press("Take food off");
     press(/apple/);
     expect(onRemove).toHaveBeenCalledWith(0);
-    expect(screen.getByText("Total: 13.8 grams of carbs.")).toBeTruthy();
+    expect(screen.getByText("13.8 grams of carbs so far.")).toBeTruthy();
     press("Take food off");
     press(/jam/);
     expect(heading()).toBe("How do you want to count?");
@@ -81,7 +81,7 @@ describe("filling the plate", () => {
     render(<Kitchen start={["apple", "jam", "pita", "naan", "bagel"].map((id) => lineOf(id, 1))} />);
     expect(
       captions()
-        .slice(1, 4)
+        .slice(2, 5)
         .map((line) => line.split(",")[0]),
     ).toEqual(["One portion of bagel", "One portion of naan", "One portion of pita bread"]);
     expect(screen.getByText("2 more foods are on the plate.")).toBeTruthy();

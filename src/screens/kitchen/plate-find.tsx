@@ -104,7 +104,7 @@ function buttonsOf({ part, items, back, wayOut }: ChooseProps): ChoiceButton[] {
     : [...items, { label: wayOut, press: () => part.go(wayOut === words.toPlate || !back ? { at: "plate" } : back) }];
 }
 
-/** A list of choices for the hand: meanwhile the ear takes foods, grams and servings by their names. */
+/** A list of choices for the hand: meanwhile the ear takes foods, grams and servings by their names. What the walk says again is shown. */
 export function Choose(props: ChooseProps) {
   const { part, heading, lines = [], back } = props;
   const { chrome, says, refused, ...frame } = part.frame;
@@ -113,7 +113,7 @@ export function Choose(props: ChooseProps) {
       {...frame}
       chrome={back ? { ...chrome, onBack: () => part.go(back) } : chrome}
       title={heading}
-      lines={refused ? says : lines}
+      lines={refused || (lines.length === 0 && frame.speaking >= 0) ? says : lines}
       buttons={buttonsOf(props)}
     />
   );

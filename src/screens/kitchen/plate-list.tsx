@@ -20,7 +20,7 @@ export function PlateList({ part, lines, total, onDone }: PlateListProps) {
   const newest = lines.slice(-NEWEST).toReversed();
   const others = lines.length - newest.length;
   const { says, refused, ...frame } = part.frame;
-  const shown = [`${words.total(total)}.`, ...newest.map((line) => `${lineLabel(line)}.`), ...(others > 0 ? [words.others(others)] : [])];
+  const shown = [...words.soFar(total), ...newest.map((line) => `${lineLabel(line)}.`), ...(others > 0 ? [words.others(others)] : [])];
   return (
     <TurnedScreen
       {...frame}

@@ -80,7 +80,8 @@ export const portionSentences = (food: Food, onePortion: number, counting: Count
 export const plateWords = {
   heading: "Your plate",
   empty: "Nothing is on the plate yet.",
-  total: (grams: number) => `Total: ${carbs(grams)}`,
+  /** Said and shown after each food: what the plate holds by now. */
+  soFar: (grams: number): string[] => [`${carbs(grams)} so far.`, "What else will you eat?"],
   /** The list shows the newest foods only. */
   others: (count: number) => (count === 1 ? "One more food is on the plate." : `${count} more foods are on the plate.`),
   add: "Add food",

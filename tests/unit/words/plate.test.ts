@@ -7,7 +7,7 @@ describe("the words of the plate", () => {
   const LOCALES: Locale[] = ["US", "UK"];
   const fixed = Object.values(plateWords).filter((word) => typeof word === "string");
   const made = [
-    plateWords.total(45.5),
+    ...plateWords.soFar(45.5),
     plateWords.others(1),
     plateWords.others(3),
     plateWords.usual("toast", 30),

@@ -1,4 +1,5 @@
 // What the steps say from "taken already?" to the dose.
+import { plateTotal } from "#rules/food/plate.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
 import { cardStage } from "#walk/steps/card.ts";
@@ -8,6 +9,7 @@ import { windowNow } from "#walk/steps/taken.ts";
 import { ago, unitsOf } from "#words/en/amounts.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
 import { MEALS } from "#words/en/labels.ts";
+import { plateWords } from "#words/en/plate.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 
@@ -73,7 +75,7 @@ export function sayPlate(c: Ctx): Say {
     case "count":
       return {
         title: "What is on your plate?",
-        lines: ["What will you eat?"],
+        lines: c.walk.lines.length > 0 ? plateWords.soFar(plateTotal(c.walk.lines)) : ["What will you eat?"],
       };
     case "ready": {
       const grams = c.walk.plate?.grams;
