@@ -50,7 +50,7 @@ export function NumberPad(props: NumberPadProps) {
 }
 
 function PadKey({ mark, onPress }: { mark: string; onPress: () => void }) {
-  const press = usePress(onPress);
+  const press = usePress(onPress, "digit");
   return (
     <button type="button" class="button pad-key" {...press}>
       {mark}
@@ -70,7 +70,7 @@ function useTypedKeys(props: NumberPadProps) {
       const act = actionOf(event, latest.current);
       if (act === null) return;
       event.preventDefault();
-      if (guard.allow(`typed ${event.key}`)) act();
+      if (guard.allow(`typed ${event.key}`, /^[0-9.,]$/.test(event.key) ? "digit" : "act")) act();
     };
     window.addEventListener("keydown", typed);
     return () => window.removeEventListener("keydown", typed);

@@ -3,6 +3,7 @@
 // is down still counts as long as it lifts on the control or within 4 mm of it: browsers drop such taps by themselves.
 import { useContext, useId, useRef } from "preact/hooks";
 import { GuardContext } from "./guard-context.tsx";
+import type { PressKind } from "./guards.ts";
 
 const slopMm = 4;
 
@@ -16,7 +17,7 @@ export interface PressHandlers {
   onBlur(): void;
 }
 
-export function usePress(onPress: () => void): PressHandlers {
+export function usePress(onPress: () => void, kind: PressKind = "act"): PressHandlers {
   const guard = useContext(GuardContext);
   const control = useId();
   const finger = useRef<number | null>(null);
@@ -24,7 +25,7 @@ export function usePress(onPress: () => void): PressHandlers {
   // True from a pointer going down until its own click: that click is an echo of a lift already judged.
   const echo = useRef(false);
   const act = () => {
-    if (guard.allow(control)) onPress();
+    if (guard.allow(control, kind)) onPress();
   };
   return {
     onPointerDown(event) {

@@ -44,6 +44,35 @@ describe("the number pad", () => {
     expect(calls).toEqual(["1", "5", "0", "delete", "done"]);
   });
 
+  it.each(["112", "155"])("takes %s typed quickly, a digit every 300 ms, by finger and by keys", (number) => {
+    const { calls } = shown();
+    wait(5000);
+    for (const digit of number) {
+      fireEvent.click(screen.getByRole("button", { name: digit }));
+      wait(300);
+    }
+    for (const digit of number) {
+      fireEvent.keyDown(window, { key: digit });
+      wait(300);
+    }
+    expect(calls.join("")).toBe(number + number);
+  });
+
+  it("takes a digit once from a hand that trembles, and Delete and OK as slowly as any button", () => {
+    const { calls } = shown();
+    wait(5000);
+    for (const name of ["1", "Delete", "OK"]) {
+      fireEvent.click(screen.getByRole("button", { name }));
+      wait(200);
+      fireEvent.click(screen.getByRole("button", { name }));
+      if (name !== "1") {
+        wait(300);
+        fireEvent.click(screen.getByRole("button", { name }));
+      }
+    }
+    expect(calls).toEqual(["1", "delete", "done"]);
+  });
+
   it("shows the value as typed with its unit in words, and keeps it when told of an error", () => {
     const { type } = shown();
     const number = screen.getByLabelText("Dose");
