@@ -1,6 +1,8 @@
 // Every spoken sentence stands on the screen in the same words. The one being spoken has a bar at its side and
 // heavier letters, so that it is found without colour.
 
+import { wholeNumbers } from "./whole-numbers.tsx";
+
 export interface Sentence {
   text: string;
   /** True while the voice is saying it. */
@@ -16,7 +18,7 @@ export function Captions({ sentences }: CaptionsProps) {
     <div class="captions">
       {sentences.map((sentence, place) => (
         <p key={place} class="caption" data-current={sentence.current ? "yes" : undefined}>
-          {sentence.text}
+          {wholeNumbers(sentence.text)}
         </p>
       ))}
     </div>

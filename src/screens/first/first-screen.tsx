@@ -21,7 +21,7 @@ export function FirstScreen({ onDemo, onOwn, speaking = -1 }: FirstScreenProps) 
       title={FIRST.title}
       bar={null}
       sentences={FIRST_LINES.map((text, place) => ({ text, current: place === speaking }))}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading
       actions={
         <>

@@ -18,7 +18,7 @@ export function OwnQuestion({ about, onYes, onNo }: OwnQuestionProps) {
       bar={null}
       title={words.title}
       sentences={words.lines.map((text) => ({ text, current: false }))}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading
       yes={{ label: words.yes, onPress: onYes }}
       no={{ label: words.no, onPress: onNo }}

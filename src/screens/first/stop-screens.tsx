@@ -20,7 +20,7 @@ export function InsecureScreen({ address, onAgain }: InsecureScreenProps) {
       title={INSECURE.title}
       bar={null}
       sentences={shown(INSECURE.lines(address))}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading
       actions={<BigButton role="main" safe label={INSECURE.again} onPress={onAgain} />}
     />
@@ -38,7 +38,7 @@ export function SecondWindowScreen({ onUseHere }: SecondWindowScreenProps) {
       title={SECOND_WINDOW.title}
       bar={null}
       sentences={shown(SECOND_WINDOW.lines)}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading
       actions={<BigButton role="main" label={SECOND_WINDOW.here} onPress={onUseHere} />}
     />
@@ -67,7 +67,7 @@ export function FaultScreen({ kind, lastSaved, numbers, detail, onAgain }: Fault
       title={title}
       bar={null}
       sentences={shown([...lines, ...last, ...FAULT.paper, ...numbers, ...why])}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading
       actions={onAgain ? <BigButton role="main" safe label={FAULT.again} onPress={onAgain} /> : null}
     />

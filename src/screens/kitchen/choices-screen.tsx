@@ -60,7 +60,7 @@ export function TurnedScreen({
       title={title}
       bar={<Bar chrome={chrome} />}
       sentences={lines.map((text, i) => ({ text, current: i === speaking }))}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading={focusHeading}
       banner={banner}
       hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}

@@ -47,7 +47,7 @@ export function LaterScreen(props: LaterScreenProps) {
       title="How many units?"
       bar={<Bar chrome={props.chrome} />}
       sentences={[{ text: "How many units? Leave it empty if you do not know.", current: false }]}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading={props.focusHeading}
       shape="pad"
     >

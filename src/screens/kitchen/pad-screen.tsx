@@ -43,7 +43,7 @@ export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose()
       screenKey={`${props.screenKey} pad ${slot} ${refusal?.heading ?? ""}`}
       bar={<Bar chrome={{ ...chrome, onBack: props.onClose }} />}
       sentences={lines.map((line, place) => ({ text: line, current: refusal !== null && place === props.speaking }))}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading={props.focusHeading}
       shape="pad"
     >

@@ -111,7 +111,7 @@ export function WalkScreen(props: WalkScreenProps) {
       screenKey={props.screenKey}
       bar={<Bar chrome={chrome} />}
       sentences={sentences}
-      moreLabel={FIXED.more}
+      moreLabel={FIXED.readOn}
       focusHeading={props.focusHeading}
       banner={props.banner}
       side={sideOf(say, left, house)}

@@ -9,7 +9,10 @@ export const FIXED = {
   goOn: "Go on",
   back: "Back",
   wrong: "Something is wrong",
+  /** Brings the next buttons. */
   more: "More",
+  /** Turns to the next page of words. */
+  readOn: "Read on",
   constant: "Always here",
   pressNumber: "Press the number",
   ok: "OK",
