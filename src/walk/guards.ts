@@ -2,7 +2,7 @@
 import type { DoseCard } from "#events/card.ts";
 import { DAY, type Glucose, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { care } from "#rules/card/care.ts";
+import { care as careOf } from "#rules/card/care.ts";
 import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
@@ -57,11 +57,17 @@ function possibleDoses(house: HouseState, now: Stamp): Situation["recent"] {
   return seen.map((wall) => ({ minutesAgo: wall === null ? null : Math.max(0, Math.floor((now.wall - wall) / MINUTE)), units: null }));
 }
 
-/** Minutes since the reading; null when the clocks cannot say. */
-function readingIsOld(reading: ReadingAnswer, card: DoseCard, now: Stamp, sure: boolean): boolean {
-  // The age at its worst: the monotonic clock may have stopped while the tablet slept.
+/**
+ * Our choice, no source: a meal at table with what goes before and after it. A dose for a meal that was eaten first goes by the reading from
+ * before it, since that is the one that the card means; after so long it goes by none.
+ */
+const EATEN_FIRST_MINUTES = 90;
+
+/** Too old to go by? At its worst: the monotonic clock may have stopped while the tablet slept. Not known counts as old. */
+function readingIsOld(reading: ReadingAnswer, card: DoseCard, now: Stamp, sure: boolean, eatenFirst: boolean): boolean {
   const ms = oldestAge(reading.at, now, sure);
-  return ms === null || ms > care(card, "readingAgeMinutes").value * MINUTE;
+  const care = careOf(card, "readingAgeMinutes").value;
+  return ms === null || ms > (eatenFirst ? Math.max(EATEN_FIRST_MINUTES, care) : care) * MINUTE;
 }
 
 /** Without a card: at or below 70 mg/dL (ADA 2017 wording) or below 4.0 mmol/L (UK), the more careful of each. */

@@ -26,6 +26,10 @@ function atBedtime(card: DoseCard, s: Situation): boolean {
   return !night.correction && s.minuteOfDay !== null && isBetween(s.minuteOfDay, night.from, night.until);
 }
 
+/** The card's own timing, or "after eating" where the card says so after a low. */
+export const timingOf = (card: DoseCard, s: Situation): DoseCard["timing"]["when"] =>
+  s.afterLow && card.afterLow === "inject after eating" ? "after eating" : card.timing.when;
+
 /** At the very minute that the spacing names a correction is free again. */
 function insideSpacing(card: DoseCard, s: Situation): boolean {
   const spacing = card.spacingMinutes;
@@ -40,6 +44,8 @@ export function limitOf(card: DoseCard, s: Situation): CorrectionLimit {
   const because: NoCorrectionBecause[] = [];
   // A doubtful clock counts as bedtime and as inside the spacing, whatever the card says of either.
   if (s.minuteOfDay === null) because.push("clock doubtful");
+  // By the time the insulin goes in, the glucose is another one: only the food is still known.
+  if (s.eatenFirst || timingOf(card, s) === "after eating") because.push("eaten first");
   if (s.afterLow && card.afterLow === "food part only") because.push("after a low");
   if (s.hardExercise && card.afterExercise === "food part only") because.push("after exercise");
   if (insideSpacing(card, s)) because.push("spacing");

@@ -3,7 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import { type Glucose, units } from "#events/quantity.ts";
 import { compare, type Exact, exact, isMultipleOf, larger, minus, plus, roundTo, smaller, toNumber, ZERO } from "#rules/glucose/exact.ts";
 import { compareDates } from "#rules/time/local.ts";
-import { limitOf } from "./correction-limit.ts";
+import { limitOf, timingOf } from "./correction-limit.ts";
 import { type Parts, partsOf } from "./parts.ts";
 import { usableReading, whyAsk, whyNotInForce } from "./silence.ts";
 import type { Caution, Reason, Silence, Silent, Situation, Told } from "./told.ts";
@@ -110,7 +110,7 @@ function answer(card: DoseCard, s: Situation): Told | Silence {
     rows: settled.rows,
     why: [...settled.why, ...ofCorrection(settled.correction, parts.printed)],
     cautions: cautionsOf(card, s, reading, parts, settled),
-    timing: s.afterLow && card.afterLow === "inject after eating" ? "after eating" : card.timing.when,
+    timing: timingOf(card, s),
   };
 }
 

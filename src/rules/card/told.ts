@@ -27,9 +27,11 @@ export interface Situation {
   /** A low was treated on the way to this meal. */
   readonly afterLow: boolean;
   readonly hardExercise: boolean;
+  /** The meal is in already, and the reading is from before it. Left out: not yet. */
+  readonly eatenFirst?: boolean;
 }
 
-export type NoCorrectionBecause = "clock doubtful" | "after a low" | "after exercise" | "spacing" | "bedtime" | "insulin on board";
+export type NoCorrectionBecause = "clock doubtful" | "eaten first" | "after a low" | "after exercise" | "spacing" | "bedtime" | "insulin on board";
 
 export type Reason =
   | { readonly reason: "fixed for the meal"; readonly units: Units }

@@ -25,6 +25,7 @@ function ask(c: Ctx): Happened {
     recent: [...c.guards.recentDoses(c.me, c.now, c.sure), ...c.guards.possibleDoses(c.house, c.now)],
     afterLow: walk.afterLow,
     hardExercise: walk.exercise ?? false,
+    eatenFirst: walk.eatenFirst,
   });
   if (!answer.told) {
     const { told: _told, why, ...rest } = answer;

@@ -5,6 +5,6 @@ import type { Ctx } from "#walk/context.ts";
 /** The reading may have grown old while the dose stood on the screen, or while the pen was made ready. */
 export function oldReading(c: Ctx): Happened[] {
   const { reading } = c.walk;
-  const old = reading && c.card && c.guards.readingIsOld(reading, c.card, c.now, c.sure);
+  const old = reading && c.card && c.guards.readingIsOld(reading, c.card, c.now, c.sure, c.walk.eatenFirst);
   return old ? [{ type: "reading grew old" }] : [];
 }

@@ -6,6 +6,7 @@ import { dateInWords } from "./when.ts";
 
 const BECAUSE: Readonly<Record<string, string>> = {
   "clock doubtful": "the time is not sure",
+  "eaten first": "the meal is eaten first",
   "after a low": "a low was treated",
   "after exercise": "of the hard exercise",
   spacing: "the last dose still works",

@@ -414,10 +414,10 @@ export const EXPLORATIONS: readonly Exploration[] = [
   {
     ...base,
     name: "after eating",
-    looksAt: "a card whose insulin comes after the meal: no bell once eating is recorded",
-    facts: odileAt({ ...lasting(fixedCard), timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }),
-    texts: { reading: ["120"], dial: ["6"] },
-    around: seconds(4 * 60, 16 * 60),
+    looksAt: "a card whose insulin comes after the meal: its food part alone, by the reading from before; no bell once eating is recorded",
+    facts: odileAt({ ...asked(bandsWithHole), timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }),
+    texts: { reading: ["120", "200"], dial: ["4", "8"] },
+    around: seconds(4 * 60, 16 * 60, 3600),
     follows: all(clean, calm, not("change number")),
   },
   {

@@ -89,6 +89,7 @@ function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): strin
     recent,
     afterLow: w.afterLow,
     hardExercise: w.exercise ?? false,
+    eatenFirst: w.eatenFirst,
   });
   return said.told ? (said.units === 0 ? "zero" : "some") : said.why;
 }
@@ -114,7 +115,7 @@ function lowKey(w: Walk): string {
 
 function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, sure: boolean): unknown[] {
   const ms = w.reading ? oldestAge(w.reading.at, now, sure) : null;
-  const old = w.reading && (ms === null || ms > (me.card?.card.care.readingAgeMinutes ?? 15) * MINUTE);
+  const old = w.reading && (ms === null || ms > (w.eatenFirst ? 90 : (me.card?.card.care.readingAgeMinutes ?? 15)) * MINUTE);
   // In a low the next reading takes the place of the last one.
   const reading = !w.reading ? "-" : w.plate?.ready || w.low ? "r" : (w.reading.word ?? w.reading.glucose?.value);
   const check = w.penCheck;

@@ -6,6 +6,8 @@ import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 const MINUTE = 60_000;
 /** Default of the blank care field (design section 5, promise 1). */
 const READING_AGE_MINUTES = 15;
+/** A meal that was eaten first is dosed for by the reading from before it, for its food alone. */
+const EATEN_FIRST_MINUTES = 90;
 
 function readingFault(s: Seen, w: WalkAccount): string | null {
   const card = s.a.card?.card ?? null;
@@ -14,7 +16,8 @@ function readingFault(s: Seen, w: WalkAccount): string | null {
   if (isLow(w.reading.glucose, card)) return `on a low of ${w.reading.glucose.value}`;
   const ms = age(w.reading.at, stampOf(s), s.entry.was.trusted);
   if (ms === null) return "on a reading of unknown age";
-  return ms > (card?.care.readingAgeMinutes ?? READING_AGE_MINUTES) * MINUTE ? `on a reading ${Math.round(ms / MINUTE)} minutes old` : null;
+  const most = w.eatenFirst ? EATEN_FIRST_MINUTES : (card?.care.readingAgeMinutes ?? READING_AGE_MINUTES);
+  return ms > most * MINUTE ? `on a reading ${Math.round(ms / MINUTE)} minutes old` : null;
 }
 
 const first: PromiseCheck = {
@@ -103,6 +106,8 @@ function onBoard(a: Account, hours: number, s: Seen): number {
 }
 
 function correctionAllowed(s: Seen, w: WalkAccount, card: DoseCard): { most: number; because: string } {
+  const afterEating = card.timing.when === "after eating" || (w.afterLow && card.afterLow === "inject after eating");
+  if (w.eatenFirst || afterEating) return { most: 0, because: "the meal is eaten first" };
   const spacing = card.spacingMinutes;
   const lost = s.entry.was.unreadable.some((wall) => wall === null || spacing === null || stampOf(s).wall - wall < spacing * MINUTE);
   const inside = dosesInside(s.a, spacing ?? 12 * 60, stampOf(s), s.entry.was.trusted, w.id).length > 0;

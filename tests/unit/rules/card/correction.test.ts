@@ -155,10 +155,10 @@ describe("after a low and after hard exercise", () => {
     ]);
   });
 
-  it("the whole dose is told where the card says as usual, or to inject after eating", () => {
+  it("the whole dose is told where the card says as usual, and the food part where the meal is eaten first", () => {
     const usual = { ...RATIO, afterLow: "as usual", afterExercise: "as usual" } as const;
     expect(said(usual, 220, 60, { afterLow: true, hardExercise: true })).toBe(8);
-    expect(said({ ...RATIO, afterLow: "inject after eating" }, 220, 60, { afterLow: true })).toBe(8);
+    expect(said({ ...RATIO, afterLow: "inject after eating" }, 220, 60, { afterLow: true })).toBe(6);
   });
 });
 
