@@ -111,6 +111,10 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
       return { ...person, bell: null, mealQuestion: walkId ? { walk: walkId, from: at } : null };
     case "cannot eat":
       return { ...person, bell: null };
+    case "low began":
+    case "sugar taken":
+    case "low ended":
+      return { ...person, lastLow: at };
     case "bell not answered":
       return person.bell ? { ...person, bell: { ...person.bell, unansweredMinutes: event.minutes } } : person;
     case "meal answered":
@@ -208,6 +212,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             noGo: [],
             uses: [],
             doses: [],
+            lastLow: null,
             walk: null,
             bell: null,
             mealQuestion: null,

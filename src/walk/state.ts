@@ -10,7 +10,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 2;
+export const FOLD_VERSION = 3;
 
 export interface Wait {
   for: WaitFor;
@@ -139,6 +139,8 @@ export interface PersonState {
   noGo: NoGo[];
   uses: { spot: Spot; at: number }[];
   doses: RapidDose[];
+  /** When a low was last begun, treated or over, in whatever walk; null: none known. */
+  lastLow: Stamp | null;
   walk: Walk | null;
   bell: Bell | null;
   /** The one calm question about the meal, some time after eating. */

@@ -31,7 +31,14 @@ export interface Situation {
   readonly eatenFirst?: boolean;
 }
 
-export type NoCorrectionBecause = "clock doubtful" | "eaten first" | "after a low" | "after exercise" | "spacing" | "bedtime" | "insulin on board";
+export type NoCorrectionBecause =
+  | "clock doubtful"
+  | "eaten first"
+  | "after a low"
+  | "after exercise"
+  | "spacing"
+  | "bedtime"
+  | "insulin on board";
 
 export type Reason =
   | { readonly reason: "fixed for the meal"; readonly units: Units }

@@ -5,6 +5,7 @@ import type { Units } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { whyNotInForce } from "#rules/card/silence.ts";
 import { checkUnits } from "#rules/pen/units.ts";
+import { isAfterLow } from "#walk/after-low.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { oldReading } from "./old-reading.ts";
@@ -23,7 +24,7 @@ function ask(c: Ctx): Happened {
     minuteOfDay: c.minuteOfDay,
     today: c.today,
     recent: [...c.guards.recentDoses(c.me, c.now, c.sure), ...c.guards.possibleDoses(c.house, c.now)],
-    afterLow: walk.afterLow,
+    afterLow: isAfterLow(c),
     hardExercise: walk.exercise ?? false,
     eatenFirst: walk.eatenFirst,
   });

@@ -225,6 +225,15 @@ export const EXPLORATIONS: readonly Exploration[] = [
   },
   {
     ...base,
+    name: "after a low",
+    looksAt: "a low in the kitchen, or of a meal walk, and the meal after it: the food part alone for two hours",
+    facts: odileAt(byDay(bandsCard)),
+    texts: { reading: ["70", "200"], "recheck after low": ["110"] },
+    around: seconds(16 * 60, 3600),
+    follows: all((i, w) => i.do === "open low" || i.do === "took sugar" || upToTheDose(i, w), calm, not("back", "cannot swallow"), oneMeal),
+  },
+  {
+    ...base,
     name: "bands",
     scouts: 30,
     looksAt: "every edge of a band table and its holes, inside and outside the spacing, by day and by night",

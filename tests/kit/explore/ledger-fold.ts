@@ -190,6 +190,10 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
     }
     case "needle did not go in":
       return { ...a, doses: a.doses.filter((d) => d.walk !== walk), uses: a.uses.filter((u) => u.walk !== walk), bell: null };
+    case "low began":
+    case "sugar taken":
+    case "low ended":
+      return { ...a, lastLow: at };
     case "eating":
     case "cannot eat":
       return { ...a, bell: null };
@@ -239,7 +243,17 @@ export function account(l: Ledger, fact: Fact): Ledger {
         ...next,
         people: {
           ...next.people,
-          [event.person.id]: { person: event.person, card: null, pens: [], noGo: [], uses: [], doses: [], walk: null, bell: null },
+          [event.person.id]: {
+            person: event.person,
+            card: null,
+            pens: [],
+            noGo: [],
+            uses: [],
+            doses: [],
+            lastLow: null,
+            walk: null,
+            bell: null,
+          },
         },
       };
     case "tablet started":

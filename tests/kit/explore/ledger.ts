@@ -69,6 +69,7 @@ export interface Account {
   noGo: NoGo[];
   uses: { spot: Spot; wall: number; walk: string }[];
   doses: DoseAccount[];
+  lastLow: Stamp | null;
   walk: WalkAccount | null;
   /** Insulin is in, or may be, and the meal has not come. */
   bell: { from: Stamp } | null;
@@ -134,6 +135,12 @@ export function dosesInside(a: Account, minutes: number, now: Stamp, trusted: bo
     const ms = passed(d.from, now, trusted);
     return ms === null || ms + (d.ago ?? 0) * MINUTE < minutes * MINUTE;
   });
+}
+
+/** Two hours after a low its meal still belongs to it; a time that is not known counts as inside. */
+export function afterLow(a: Account, now: Stamp, trusted: boolean): boolean {
+  const ms = a.lastLow && passed(a.lastLow, now, trusted);
+  return a.lastLow !== null && (ms === null || ms < 120 * MINUTE);
 }
 
 /** Can the log vouch that no mealtime dose was taken for the whole window? */

@@ -6,6 +6,7 @@
 //   time     day or night by the card's bedtime, only where the card has a correction; card in force, before review or not
 //   doses    (per person, this walk's own apart) newest inside the window, inside the spacing, or neither
 //   bell     none, or its level and whether silence was written down; the meal question, once the walk has come to it: none, later, due
+//   low      within two hours or not, only where the card has a correction
 //   pens     per pen of the house: the reason against it, or none; with the last few units, how many are left
 //   walk     the step with what lies over it (mishap, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
 //            the wait with its end, the number on its way (slot, text, voice, second time; a reading's age), the reading until the plate is done, then only whether it is
@@ -50,6 +51,11 @@ function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | nu
   return nearest;
 }
 
+function recentLow(house: HouseState, me: PersonState, now: Stamp): boolean {
+  const ms = me.lastLow && elapsed(me.lastLow, now, house.doubt === null);
+  return me.lastLow !== null && (ms === null || ms < 120 * MINUTE);
+}
+
 const hasCorrection = (me: PersonState): boolean =>
   Object.values(me.card?.card.meals ?? {}).some((rule) => rule?.kind === "bands" || (rule?.kind === "ratio" && rule.correction !== null));
 
@@ -87,7 +93,7 @@ function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): strin
     minuteOfDay: parts.minuteOfDay,
     today: parts.date,
     recent,
-    afterLow: w.afterLow,
+    afterLow: w.afterLow || recentLow(house, me, now),
     hardExercise: w.exercise ?? false,
     eatenFirst: w.eatenFirst,
   });
@@ -197,6 +203,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",
     me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),
+    hasCorrection(me) && !me.walk?.low && recentLow(house, me, now) ? "after a low" : "",
   ];
 }
 

@@ -1,6 +1,6 @@
 // Promises 1 to 4: what may be told.
 import type { DoseCard } from "#events/card.ts";
-import { type Account, age, dosesInside, isLow, passed, type WalkAccount } from "../ledger.ts";
+import { type Account, afterLow, age, dosesInside, isLow, passed, type WalkAccount } from "../ledger.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 
 const MINUTE = 60_000;
@@ -106,7 +106,9 @@ function onBoard(a: Account, hours: number, s: Seen): number {
 }
 
 function correctionAllowed(s: Seen, w: WalkAccount, card: DoseCard): { most: number; because: string } {
-  const afterEating = card.timing.when === "after eating" || (w.afterLow && card.afterLow === "inject after eating");
+  const low = w.afterLow || afterLow(s.a, stampOf(s), s.entry.was.trusted);
+  if (low && card.afterLow === "food part only") return { most: 0, because: "after a low" };
+  const afterEating = card.timing.when === "after eating" || (low && card.afterLow === "inject after eating");
   if (w.eatenFirst || afterEating) return { most: 0, because: "the meal is eaten first" };
   const spacing = card.spacingMinutes;
   const lost = s.entry.was.unreadable.some((wall) => wall === null || spacing === null || stampOf(s).wall - wall < spacing * MINUTE);
