@@ -10,7 +10,8 @@ const slopMm = 4;
 export interface PressHandlers {
   onPointerDown(event: PointerEvent): void;
   onPointerUp(event: PointerEvent): void;
-  onPointerCancel(): void;
+  onPointerLeave(event: PointerEvent): void;
+  onPointerCancel(event: PointerEvent): void;
   onClick(event: MouseEvent): void;
   onKeyDown(event: KeyboardEvent): void;
   onKeyUp(event: KeyboardEvent): void;
@@ -31,13 +32,19 @@ export function usePress(onPress: () => void, kind: PressKind = "act"): PressHan
     onPointerDown(event) {
       echo.current = true;
       finger.current = event.button <= 0 && guard.leads(event.pointerId) ? event.pointerId : null;
+      if (finger.current !== null) frame(event, true);
     },
     onPointerUp(event) {
+      frame(event, false);
       const began = finger.current === event.pointerId;
       finger.current = null;
       if (began && liftedOn(event)) act();
     },
-    onPointerCancel() {
+    onPointerLeave(event) {
+      frame(event, false);
+    },
+    onPointerCancel(event) {
+      frame(event, false);
       finger.current = null;
       echo.current = false;
     },
@@ -63,6 +70,11 @@ export function usePress(onPress: () => void, kind: PressKind = "act"): PressHan
       key.current = null;
     },
   };
+}
+
+/** The frame of a button that is held down. */
+function frame(event: PointerEvent, down: boolean): void {
+  if (event.currentTarget instanceof HTMLElement) event.currentTarget.toggleAttribute("data-down", down);
 }
 
 function isPressKey(event: KeyboardEvent): boolean {

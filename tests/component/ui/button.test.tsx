@@ -40,6 +40,14 @@ describe("a large button", () => {
     expect(onPress).toHaveBeenCalledTimes(1);
   });
 
+  it.each(["pointerUp", "pointerCancel"] as const)("has a frame while it is held down, and none after %s", (end) => {
+    const { button } = shown();
+    pointer(button, "pointerDown", 1);
+    expect(button.hasAttribute("data-down")).toBe(true);
+    pointer(button, end, 1);
+    expect(button.hasAttribute("data-down")).toBe(false);
+  });
+
   it("ignores a second tap after 699 ms and takes it after 701 ms", () => {
     for (const [gap, times] of [
       [699, 1],
