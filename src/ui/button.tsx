@@ -25,6 +25,9 @@ export interface BigButtonProps {
   twoLines?: boolean;
 }
 
+/** Longer labels take two lines at the largest size, or three: there their letters stop growing, for the sake of the words above. */
+const LONG_LABEL = 12;
+
 export function BigButton(props: BigButtonProps) {
   const { label, onPress, role, describedBy, pressed, safe, twoLines } = props;
   const press = usePress(onPress);
@@ -32,7 +35,7 @@ export function BigButton(props: BigButtonProps) {
   return (
     <button
       type="button"
-      class={`button button-${role}`}
+      class={`button button-${role}${label.length > LONG_LABEL ? " button-long" : ""}`}
       aria-describedby={describedBy}
       aria-pressed={pressed}
       data-safe={safe ? "yes" : undefined}

@@ -1,6 +1,8 @@
 // Where the lines of some words stand, so that a page never cuts one in half.
 import type { Line, Page } from "./pages.ts";
 
+/** Words that only screen readers meet take no room on a page. */
+const forEars = ".for-ears, [data-lean] .screen-title";
 const blocks = "p, h1, h2, h3, li, dt, dd, td";
 
 /** Every line of text and every drawing or control inside, in px from the top of the words. */
@@ -15,6 +17,7 @@ export function linesIn(words: HTMLElement): Line[] {
   };
   const texts = document.createTreeWalker(words, NodeFilter.SHOW_TEXT);
   for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
+    if (node.parentElement?.closest(forEars)) continue;
     const range = document.createRange();
     range.selectNodeContents(node);
     const holder = node.parentElement?.closest(blocks) ?? node.parentElement;

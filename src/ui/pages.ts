@@ -24,16 +24,20 @@ export function pagesOf(lines: readonly Line[], height: number): Page[] {
     const { top, bottom } = spanOf(sentence);
     const page = pages.at(-1);
     if (page && bottom - page.top <= height) page.bottom = Math.max(page.bottom, bottom);
-    else if (bottom - top <= height) pages.push({ top: pages.length === 0 ? 0 : top, bottom });
+    else if (bottom - top <= height) pages.push({ top: topOfPage(pages, top, bottom, height), bottom });
     else for (const line of sentence) addLine(pages, line, height);
   }
   return pages.length === 0 ? [{ top: 0, bottom: 0 }] : pages;
 }
 
+/** The first page begins with the air above its words, where there is room for it. */
+const topOfPage = (pages: readonly Page[], top: number, bottom: number, height: number): number =>
+  pages.length === 0 && bottom <= height ? 0 : top;
+
 function addLine(pages: Page[], line: Line, height: number): void {
   const page = pages.at(-1);
   if (page && line.bottom - page.top <= height) page.bottom = Math.max(page.bottom, line.bottom);
-  else pages.push({ top: pages.length === 0 ? 0 : line.top, bottom: line.bottom });
+  else pages.push({ top: topOfPage(pages, line.top, line.bottom, height), bottom: line.bottom });
 }
 
 /** The page on which something at this top is read. */

@@ -31,6 +31,8 @@ export interface ScreenProps {
   hideTitle?: boolean;
   /** The actions have long names: their letters stay at the first size. */
   dense?: boolean;
+  /** The actions are words as short as Yes and No: two of them stand side by side in portrait too. */
+  brief?: boolean;
 }
 
 export function Screen(props: ScreenProps) {
@@ -43,9 +45,12 @@ export function Screen(props: ScreenProps) {
   }, [guard, screenKey, focusHeading]);
   const said = sentences.findIndex((sentence) => sentence.current);
   // On the pad screen room is short: the sentences ask the question, the heading is there for screen readers.
-  const titleClass = (shape === "pad" && sentences.length > 0) || props.hideTitle ? "for-ears" : "screen-title";
+  const unseen = (shape === "pad" && sentences.length > 0) || props.hideTitle || repeats(title, sentences);
+  const titleClass = unseen ? "for-ears" : "screen-title";
   return (
-    <div class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}`}>
+    <div
+      class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}${props.brief ? " screen-brief" : ""}`}
+    >
       {props.bar}
       <main class="screen-main">
         <div class="screen-middle">
@@ -64,4 +69,11 @@ export function Screen(props: ScreenProps) {
       </main>
     </div>
   );
+}
+
+const wordsOf = (text: string): string => ` ${(text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).join(" ")} `;
+
+/** A heading whose words come again in a sentence below it takes room and tells nothing. */
+function repeats(title: string, sentences: readonly Sentence[]): boolean {
+  return sentences.some(({ text }) => wordsOf(text).includes(wordsOf(title)));
 }

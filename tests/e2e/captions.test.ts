@@ -3,10 +3,11 @@ import { FIXED } from "#words/en/fixed.ts";
 import { bench } from "./kit/bench.ts";
 import type { SpeechGlobal } from "./kit/fake-speech.ts";
 import { finger, voice } from "./kit/hands.ts";
-import { answer, LUNCH, walkMeal } from "./kit/meal.ts";
+import { answer, LUNCH, type Meal, walkMeal } from "./kit/meal.ts";
 import { PORTRAIT, SENTENCE_MS, type Tablet } from "./kit/tablet.ts";
 
 const open = bench();
+const FOODS: Meal = { person: "henk", meal: "lunch", reading: "6.4", plate: { foods: [{ id: "bread-white", portions: 2 }] } };
 
 /** Sentences that were spoken to the end, or nearly, without standing on the glass meanwhile. */
 const unseen = async (t: Tablet) => (await t.said()).filter(({ shown }) => shown === false).map(({ text }) => text);
@@ -22,11 +23,12 @@ async function speaking(t: Tablet): Promise<void> {
 
 describe("what is spoken", () => {
   it.each([
-    ["at the usual size", {}],
-    ["at the largest size", { k: 2 as const }],
-  ])("stands on the screen in the same words, %s, from the first screen to the last", async (_size, prefs) => {
+    ["at the usual size", {}, LUNCH],
+    ["at the largest size", { k: 2 as const }, LUNCH],
+    ["with a plate of foods", { k: 1.4 as const }, FOODS],
+  ])("stands on the screen in the same words, %s, from the first screen to the last", async (_size, prefs, meal) => {
     const t = await open({ voice: "speaks and listens", prefs });
-    await walkMeal(t, voice(t), LUNCH);
+    await walkMeal(t, voice(t), meal);
     const said = await t.said();
     expect(said.length).toBeGreaterThan(30);
     expect(await unseen(t)).toEqual([]);

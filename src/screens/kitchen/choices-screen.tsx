@@ -36,6 +36,9 @@ export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) 
 
 /** Labels longer than this fill three lines of a button: then letters stop growing, so that the words above keep their room. */
 const LONG_LABEL = 24;
+/** So short that two stand side by side in portrait, at every size and with an arrow. */
+const BRIEF_LABEL = 3;
+export const allBrief = (labels: readonly string[]): boolean => labels.every((label) => label.length <= BRIEF_LABEL);
 export const anyLong = (labels: readonly string[]): boolean => labels.some((label) => label.length > LONG_LABEL);
 
 /** Up to four buttons stand at the bottom. Of more, three at a time, and a fourth that brings the next three; by voice all are heard. */
@@ -65,6 +68,7 @@ export function TurnedScreen({
       banner={banner}
       hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
       dense={anyLong(shown.map((b) => b.label))}
+      brief={allBrief(shown.map((b) => b.label))}
       actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}
     >
       {head}

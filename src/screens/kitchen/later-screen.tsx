@@ -1,4 +1,4 @@
-// "I took it away from home": how many units and how long ago, each with "I do not know".
+// A dose taken away from home: how many units and how long ago, each with "I do not know".
 import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import { checkUnits } from "#rules/pen/units.ts";

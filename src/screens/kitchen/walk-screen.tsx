@@ -15,7 +15,7 @@ import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
-import { anyLong, ChoicesScreen } from "./choices-screen.tsx";
+import { allBrief, anyLong, ChoicesScreen } from "./choices-screen.tsx";
 import { PadScreen } from "./pad-screen.tsx";
 import { PlaceDrawing } from "./place-drawing.tsx";
 import { PlateStep } from "./plate-step.tsx";
@@ -117,6 +117,7 @@ export function WalkScreen(props: WalkScreenProps) {
       side={sideOf(say, left, house)}
       hideTitle={refusal === null && (actions.length + more.length > 2 || say.lines.length > 2)}
       dense={anyLong(actions.map((b) => b.label))}
+      brief={allBrief([...more, ...actions].map((b) => b.label))}
       actions={[...more, ...actions].map((b) => <BigButton key={b.key} label={b.label} role={b.role} onPress={b.press} />)}
     />
   );

@@ -44,7 +44,7 @@ export const FIXED = {
   kitchenHelp: "Start a meal, or ask if you took it.",
   readerSpeaks: "My screen reader speaks",
   textOnly: "Nobody. Text only",
-  later: "I took it away from home",
+  later: "Away from home",
   answerMeal: "Tell about the meal",
   listening: "I am listening.",
   noEars: "Press the buttons. I cannot hear you here.",

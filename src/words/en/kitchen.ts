@@ -16,7 +16,7 @@ export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): stri
   const gap = GUARDS.windowOf(house, me, now).is === "not known" ? ["The tablet was not here all the time. It may not know all."] : [];
   if (me.walk?.injectOpened && !me.walk.injected)
     return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken."];
-  if (!dose) return [`${name}, no mealtime insulin is in the book for the last days.`, ...gap];
+  if (!dose) return [`${name}, no recent mealtime insulin is in the book.`, ...gap];
   const much = dose.units === null ? "Mealtime insulin, the amount not known," : `${unitsOf(dose.units)} of mealtime insulin`;
   if (dose.agoMinutes === null) return [`${name}, ${much} went in.`, "When is not known."];
   const ms = elapsed(dose.at, now, house.doubt === null);

@@ -68,7 +68,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
         "not kept down": label("Not kept down", "i was sick"),
       }[intent.ate];
     case "tell a dose later":
-      return label("I took it away from home");
+      return label("Away from home", "i took it away from home");
     case "leave":
       return label("Stop here", "leave this");
     case "back":

@@ -36,7 +36,7 @@ export const FAMILIAR_AFTER = 20;
 
 export const sayClock = (now: Stamp, before: readonly string[] = []): Say => ({
   title: "Day and time",
-  lines: [...before, `It is ${dayAndMonth(now)}, ${timeOfDay(now)}.`, "Is that right?"],
+  lines: [...before, `It is ${dayAndMonth(now)}.`, `The time is ${timeOfDay(now)}.`, "Is that right?"],
 });
 
 /** Somebody said that the clock is wrong: who sets it, and whom to ask about a dose meanwhile. */

@@ -32,6 +32,20 @@ const base: ScreenProps = {
 };
 
 describe("a screen", () => {
+  it.each([
+    ["Who is it?", "Who is it?"],
+    ["Wash your hands", "Wash your hands with soap and warm water."],
+    ["Hard exercise?", "Hard exercise today?"],
+  ])("shows no heading that a sentence below repeats, and keeps it for screen readers: %s", (title, text) => {
+    render(<Screen {...base} title={title} sentences={[{ text, current: false }]} />);
+    expect(screen.getByRole("heading", { name: title }).className).toBe("for-ears");
+  });
+
+  it("shows a heading that tells more than its sentences", () => {
+    render(<Screen {...base} title="Your dose" sentences={[{ text: "Lunch: the card says 2 units.", current: false }]} />);
+    expect(screen.getByRole("heading", { name: "Your dose" }).className).toBe("screen-title");
+  });
+
   it("offers the same five things first, in the same order, whatever else it shows", () => {
     const names = () => screen.getAllByRole("button").map((button) => button.textContent?.replace("?", ""));
     const always = ["Help", "Again", "Quiet", "Back", "Something is wrong"];

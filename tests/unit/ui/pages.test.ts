@@ -21,6 +21,14 @@ describe("turning words in pages", () => {
     ]);
   });
 
+  it("lets the air above the first sentence go where that makes it fit whole", () => {
+    const lines = [line(6, 36, 0), line(36, 70, 0), line(70, 90, 1)];
+    expect(pagesOf(lines, 65)).toEqual([
+      { top: 6, bottom: 70 },
+      { top: 70, bottom: 90 },
+    ]);
+  });
+
   it("breaks a sentence that no page can hold between its lines", () => {
     const lines = [line(0, 30, 0), line(30, 60, 0), line(60, 90, 0)];
     expect(pagesOf(lines, 65).map((page) => page.top)).toEqual([0, 60]);
