@@ -9,7 +9,8 @@ import { defineConfig } from "vitest/config";
  */
 const pageRules = [
   "default-src 'self'",
-  "script-src 'self'",
+  // WebAssembly is compiled from our own file only; the voice is made of it.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "media-src 'self' blob:",
@@ -50,7 +51,9 @@ const offline = VitePWA({
   injectRegister: null,
   strategies: "generateSW",
   workbox: {
-    globPatterns: ["**/*.{js,css,html,svg,png,woff2,json}"],
+    globPatterns: ["**/*.{js,css,html,svg,png,woff2,json,wasm,bin,txt}"],
+    // The voice and the ear's nets are the largest files.
+    maximumFileSizeToCacheInBytes: 8_000_000,
     skipWaiting: false,
     clientsClaim: true,
     cleanupOutdatedCaches: true,

@@ -1,4 +1,6 @@
 // The tablet's own voice, ear and tones, plugged together once.
+
+import { speechPlayer } from "#devices/player.ts";
 import type { Prefs } from "#devices/prefs.ts";
 import { tones } from "#devices/tones.ts";
 import { BrowserEars, browserHearing } from "#speech/ears-browser.ts";
@@ -6,6 +8,7 @@ import type { EarsPort, VoicePort } from "#speech/ports.ts";
 import { browserTimers } from "#speech/timers.ts";
 import { BrowserVoice, browserSpeech } from "#speech/voice-browser.ts";
 import { type VoiceChain, voiceChain } from "#speech/voice-chain.ts";
+import { OwnVoice } from "#speech/voice-own.ts";
 import { textVoice } from "#speech/voice-text.ts";
 
 export interface SoundParts {
@@ -13,6 +16,8 @@ export interface SoundParts {
   ears: EarsPort;
   ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
   wake(): void;
+  /** Fetches what is large; to be called once the first screen stands, which never waits for it. */
+  fetchLater(): void;
   apply(prefs: Prefs): void;
   /** The browser's own voice works, or was not tried yet; false: only text and tones are left. */
   hasVoice(): boolean;
@@ -32,10 +37,23 @@ function whenWanted(ear: EarsPort, wanted: () => boolean): EarsPort {
   };
 }
 
+/** Fetches the voice that ships with the app. Where no worker can be had, the other voices remain. */
+function openShipped(voice: OwnVoice): void {
+  try {
+    const worker = new Worker(new URL("../speech/voice/worker.ts", import.meta.url), { type: "module" });
+    voice.open(worker, new URL("voice/", document.baseURI).href);
+  } catch {
+    // An old browser without module workers.
+  }
+}
+
 export function soundParts(prefs: Prefs, lang: string): SoundParts {
   let listens = false;
   const speech = browserSpeech(window, browserTimers);
-  const own: VoicePort[] = speech ? [new BrowserVoice(speech)] : [];
+  const player = speechPlayer();
+  const shipped = new OwnVoice(player.play, browserTimers);
+  // The tablet's own voice is the person's choice in its settings, so it comes first; ours is there when it is not, or when it fails.
+  const own: VoicePort[] = [...(speech ? [new BrowserVoice(speech)] : []), shipped];
   const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
   const bell = tones();
   const apply = (p: Prefs) => {
@@ -52,7 +70,11 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
       await bell.play(TONE[level]);
       await new Promise<void>((done) => browserTimers.after(AFTER_TONE_MS, done));
     },
-    wake: () => void bell.wake(),
+    wake: () => {
+      void bell.wake();
+      player.wake();
+    },
+    fetchLater: () => openShipped(shipped),
     apply,
     hasVoice: () => own.some((v) => v.health() === "works" || v.health() === "untried"),
   };

@@ -81,6 +81,7 @@ async function open(root: HTMLElement): Promise<void> {
     keepScreenOn();
     render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} />, root);
     desk.tick();
+    sound.fetchLater();
     setInterval(() => desk.tick(), 1000);
     await watchForUpdates();
   } catch (error) {
