@@ -3,6 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import { DAY, type Glucose, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { care as careOf } from "#rules/card/care.ts";
+import { COULD_STILL_ACT_MINUTES } from "#rules/card/correction-limit.ts";
 import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
@@ -15,26 +16,30 @@ export type Window =
   | { is: "a dose inside"; minutesAgo: number | null; units: Units | null; certain: boolean }
   | { is: "not known" };
 
+/** Our choice, no source: hours are told roughly, so "three hours ago" is taken as two at least. */
+const TOLD_ROUGHLY_MINUTES = 60;
+
 /** Minutes that a dose lay back at least when it was told: a time that nobody knows is still not later than the telling. */
-const atLeastAgo = (dose: RapidDose): number => dose.agoMinutes ?? 0;
+const atLeastAgo = (dose: RapidDose): number => Math.max(0, (dose.agoMinutes ?? 0) - (dose.walk === null ? TOLD_ROUGHLY_MINUTES : 0));
 
 function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
   const sure = house.doubt === null;
   const minutes = me.card?.card.windowMinutes ?? null;
-  if (minutes === null) return { is: "not known" };
-  const windowMs = minutes * MINUTE;
+  // Left blank, the card tells no dose; a dose that may still act is said all the same.
+  const windowMs = (minutes ?? COULD_STILL_ACT_MINUTES) * MINUTE;
   for (const dose of me.doses) {
     const ms = elapsed(dose.at, now, sure);
     const total = ms === null ? null : ms + atLeastAgo(dose) * MINUTE;
     if (total === null || total < windowMs) {
       return {
         is: "a dose inside",
-        minutesAgo: total === null || dose.agoMinutes === null ? null : Math.floor(total / MINUTE),
+        minutesAgo: ms === null || dose.agoMinutes === null ? null : Math.floor(ms / MINUTE) + dose.agoMinutes,
         units: dose.units,
         certain: dose.certain,
       };
     }
   }
+  if (minutes === null) return { is: "not known" };
   if (!sure || house.clearSince === null || now.wall - house.clearSince < windowMs) return { is: "not known" };
   // A day without any entry: a dose may have been taken elsewhere.
   if (house.last && now.wall - house.last.wall > DAY) return { is: "not known" };

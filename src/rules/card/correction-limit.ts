@@ -17,7 +17,7 @@ const BEDTIME = { from: "21:00", until: "05:00", correction: false };
  * A blank field matters only while an earlier dose could still act. 12 hours is the longest printed for mealtime insulin (regular human insulin,
  * 8 to 12 h, a review of 2009); rapid analogues end within 6.
  */
-const COULD_STILL_ACT_MINUTES = 12 * 60;
+export const COULD_STILL_ACT_MINUTES = 12 * 60;
 
 const couldStillAct = (dose: RecentDose): boolean => dose.minutesAgo === null || dose.minutesAgo < COULD_STILL_ACT_MINUTES;
 

@@ -362,7 +362,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
       i.do === "tell a dose later"
         ? [
             { ...i, units: 4, minutesAgo: 60 },
-            { ...i, units: 4, minutesAgo: 200 },
+            { ...i, units: 4, minutesAgo: 260 },
             { ...i, units: 1800, minutesAgo: -60 },
           ]
         : [],

@@ -128,12 +128,12 @@ export const isLow = (g: Glucose, card: DoseCard | null): boolean => {
   return g.value < limit.value || (g.value === limit.value && limit.counts === "at or below");
 };
 
-/** A dose of rapid-acting insulin that may lie inside so many minutes. A time that nobody knows lies before it was told, no more is certain. */
+/** A dose of rapid-acting insulin that may lie inside so many minutes. A time that nobody knows lies before it was told, no more is certain; a told one may be an hour off. */
 export function dosesInside(a: Account, minutes: number, now: Stamp, trusted: boolean, but: string | null = null): DoseAccount[] {
   return a.doses.filter((d) => {
     if (but !== null && d.walk === but) return false;
     const ms = passed(d.from, now, trusted);
-    return ms === null || ms + (d.ago ?? 0) * MINUTE < minutes * MINUTE;
+    return ms === null || ms + Math.max(0, (d.ago ?? 0) - (d.walk === null ? 60 : 0)) * MINUTE < minutes * MINUTE;
   });
 }
 

@@ -38,14 +38,17 @@ function gap(house: HouseState, me: PersonState, now: Stamp): string {
   return `${away}${since}${rows.includes("w") ? "w" : rows.includes("d") ? "d" : ""}`;
 }
 
+/** Hours are told roughly: an hour less than what was said. */
+const atLeastAgo = (d: PersonState["doses"][number]): number => Math.max(0, (d.agoMinutes ?? 0) - (d.walk === null ? 60 : 0));
+
 function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | null): string {
   const card = me.card?.card;
   let nearest = "";
   for (const dose of me.doses) {
     if (walk !== null && dose.walk === walk) continue;
     const ms = elapsed(dose.at, now, house.doubt === null);
-    const minutes = ms === null ? 0 : ms / MINUTE + (dose.agoMinutes ?? 0);
-    if (minutes < (card?.windowMinutes ?? 0)) return "window";
+    const minutes = ms === null ? 0 : ms / MINUTE + atLeastAgo(dose);
+    if (minutes < (card?.windowMinutes ?? 12 * 60)) return "window";
     if (minutes < (card?.spacingMinutes ?? 0) && hasCorrection(me)) nearest = "spacing";
   }
   return nearest;
@@ -82,7 +85,7 @@ function outcome(house: HouseState, me: PersonState, w: Walk, now: Stamp): strin
   const recent = me.doses
     .filter((d) => d.walk !== w.id)
     .map((d) => ({
-      minutesAgo: Math.floor((elapsed(d.at, now, house.doubt === null) ?? 0) / MINUTE) + (d.agoMinutes ?? 0),
+      minutesAgo: Math.floor((elapsed(d.at, now, house.doubt === null) ?? 0) / MINUTE) + atLeastAgo(d),
       units: d.units,
     }));
   const said = lookUp(card, {

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Fact } from "#walk/fold.ts";
 import { fold } from "#walk/fold.ts";
+import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
+import { sayWalk } from "#words/en/steps.ts";
 import { bring, led, me, odileAlone, odileAt, setClock, walk } from "../../kit/explore/at-table.ts";
+import { bandsCard } from "../../kit/people.ts";
 import type { Table } from "../../kit/table.ts";
 
 const open = { do: "open meal", person: "odile", meal: "breakfast" } as const;
@@ -124,13 +127,39 @@ describe("taken already? (promise 10)", () => {
     expect(t.step()).toBe("pen");
   });
 
-  it("a dose told later counts from the minutes that were said", () => {
-    const t = odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 60 });
+  it("a dose told later counts from an hour after what was said, since hours are only told roughly", () => {
+    const t = odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 120 });
     t.pass(119 * 60);
     expect(t.send(open).step()).toBe("taken");
-    const long = odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 60 });
+    const long = odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 120 });
     long.pass(120 * 60);
     expect(long.send(open).step()).toBe("wash");
+  });
+
+  it("a dose told as three hours ago does not free a window of three hours, and one of four hours does", () => {
+    const three = odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 180 }, open);
+    expect(three.step()).toBe("taken");
+    expect(doing(three)).not.toContain(JSON.stringify({ do: "answer taken", answer: "no" }));
+    expect(sayWalk(three.state, three.now, GUARDS)?.lines[0]).toContain("4 units went in 3 hours ago");
+    expect(odileAlone().send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 240 }, open).step()).toBe("wash");
+  });
+
+  it("a dose told roughly keeps the correction off for the whole spacing after its latest time", () => {
+    const card = { meals: bandsCard.meals, spacingMinutes: 240 };
+    const t = odileAlone(card).send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 240 });
+    t.pass(30 * 60);
+    expect(walk(bring(bring(t, "reading").number("reading", "200"), "card")).told?.units).toBe(4);
+  });
+
+  it("a window that the card left blank hides no dose that may still act", () => {
+    const t = bring(odileAlone({ windowMinutes: null }).send(open, { do: "answer taken", answer: "no" }), "card");
+    expect(walk(t).silent?.detail).toContain("windowMinutes");
+    const again = odileAlone({ windowMinutes: null }).send({ do: "tell a dose later", person: "odile", units: 4, minutesAgo: 60 }, open);
+    expect(doing(again)).not.toContain(JSON.stringify({ do: "answer taken", answer: "no" }));
+    expect(sayWalk(again.state, again.now, GUARDS)?.lines[0]).toContain("4 units went in");
+    again.send({ do: "leave" }, { do: "set aside", person: "odile" });
+    again.pass(12 * HOUR);
+    expect(doing(again.send(open))).toContain(JSON.stringify({ do: "answer taken", answer: "no" }));
   });
 
   it("a dose told later is refused with numbers that no pen and no clock can show, and nothing is stored", () => {

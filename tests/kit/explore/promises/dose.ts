@@ -99,7 +99,7 @@ const third: PromiseCheck = {
 function onBoard(a: Account, hours: number, s: Seen): number {
   return a.doses.reduce((sum, d) => {
     const ms = passed(d.from, stampOf(s), s.entry.was.trusted);
-    const minutes = ms === null ? 0 : ms / MINUTE + (d.ago ?? 0);
+    const minutes = ms === null ? 0 : ms / MINUTE + Math.max(0, (d.ago ?? 0) - (d.walk === null ? 60 : 0));
     const left = Math.max(0, 1 - minutes / (hours * 60));
     return left === 0 ? sum : sum + (d.units === null ? Number.POSITIVE_INFINITY : d.units * left);
   }, 0);

@@ -103,8 +103,8 @@ function takenFault(s: Seen, w: WalkAccount): string | null {
   if (w.taken.how === "the first was not taken") return null;
   if (w.taken.how === "log is clear" && !(w.taken.clear && logIsClear(s.entry.was, s.a, stampOf(s), w.id)))
     return "on a log that is not clear";
-  if (window === null) return null;
-  return dosesInside(s.a, window, stampOf(s), s.entry.was.trusted, w.id).length > 0 ? "with a dose inside the window" : null;
+  // Left blank: any that may still act.
+  return dosesInside(s.a, window ?? 12 * 60, stampOf(s), s.entry.was.trusted, w.id).length > 0 ? "with a dose inside the window" : null;
 }
 
 const answers: Readonly<Record<string, string>> = {
