@@ -41,7 +41,6 @@ def work(args):
     n, folder, until, seed, words, filler = args
     rng = random.Random(seed * 1000 + n)
     speaker = Speaker(rng, filler)
-    scratch = f"{folder}/scratch-{n}.wav"
     audio, lengths, phones, counts, voices, part = [], [], [], [], [], 0
 
     def flush():
@@ -63,7 +62,7 @@ def work(args):
             spelled += broad(word, p) if accent in ("en-gb", "en-gb-x-rp") else p
         else:
             try:
-                x = trim(say(text, scratch))
+                x = trim(say(text))
             except Exception:
                 continue
             if not 1600 < len(x) < 16000 * 6.5 or np.abs(x).max() < 200 or len(x) < 16000 * 0.035 * len(spelled):
