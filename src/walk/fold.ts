@@ -97,7 +97,8 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
     case "injected": {
       if (walkId === null) return person;
       const known = { walk: walkId, at, agoMinutes: 0, units: event.units, certain: event.certain, meal: walk?.meal ?? null };
-      return penUsed(withDose(person, known, sure), event.pen, event.units ?? 0);
+      // Not known how much: the pen may have given all that was dialled.
+      return penUsed(withDose(person, known, sure), event.pen, event.units ?? walk?.dial?.units ?? 0);
     }
     case "wait ended": {
       // The insulin is in when the hold is over, whenever that is said. Without a counted hold the bell counts from the opening: early, never late.

@@ -59,9 +59,10 @@ export const needleQuestion: StepRules = {
     ...(c.walk.pressed ? [] : [press("choice", { do: "needle went in", answer: "no" })]),
     press("stop", { do: "needle went in", answer: "not sure" }),
   ],
-  decide(_c: Ctx, intent: Intent) {
+  decide(c: Ctx, intent: Intent) {
     if (intent.do !== "needle went in") return happen();
     const answered: Happened = { type: "needle question answered", wentIn: intent.answer };
-    return intent.answer === "no" ? happen(answered, { type: "needle did not go in" }) : happen(answered);
+    if (intent.answer === "no") return happen(answered, { type: "needle did not go in" });
+    return intent.answer === "not sure" ? happen(answered, uncertainDose(c)) : happen(answered);
   },
 };

@@ -182,7 +182,7 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
       return {
         ...a,
         doses: [{ walk, from: at, ago: 0, units: event.units }, ...a.doses.filter((d) => d.walk !== walk)],
-        pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, used: p.used + (event.units ?? 0) } : p)),
+        pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, used: p.used + (event.units ?? a.walk?.dial ?? 0) } : p)),
       };
     case "wait ended": {
       const hold = event.for === "hold" ? a.walk?.hold : null;

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { offers } from "#walk/offers.ts";
-import { me, odileAt, walk } from "../../kit/explore/at-table.ts";
+import { sayInjected } from "#words/en/daybook.ts";
+import { bring, me, odileAlone, odileAt, walk } from "../../kit/explore/at-table.ts";
+import { bandsCard } from "../../kit/people.ts";
 import type { Table } from "../../kit/table.ts";
 
 const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : []));
@@ -41,5 +43,33 @@ describe("Did the needle go in? (promise 11, mistake 23)", () => {
     unsure.send({ do: "heard mishap advice" });
     expect(doing(unsure)).not.toContain("button is down");
     expect(me(unsure).doses).toHaveLength(1);
+  });
+
+  it("not sure is stored as insulin that may have gone in, and the day book says so", () => {
+    const t = asked((s) => s.restart()).send({ do: "needle went in", answer: "not sure" });
+    const stored = t.facts.flatMap((f) => (f.readable && f.event.type === "injected" ? [f.event] : []));
+    expect(stored).toMatchObject([{ units: null, left: null, certain: false, pen: "odile-meal" }]);
+    expect(stored.flatMap((event) => sayInjected(event, null))).toContain("How much is not certain. It counts as taken.");
+    // At its worst the whole dose left the pen: 2 units of priming, 6 of the dose.
+    expect(me(t).pens[0]?.used).toBe(8);
+  });
+
+  it("not sure counts as a full dose at the next meal: asked about inside the window, no correction inside the spacing", () => {
+    const t = bring(odileAlone({ meals: bandsCard.meals, windowMinutes: 60 }), "inject", "4");
+    t.restart();
+    t.send(
+      { do: "needle went in", answer: "not sure" },
+      { do: "heard mishap advice" },
+      { do: "put away" },
+      { do: "eating" },
+      { do: "finish" },
+    );
+    const open = { do: "open meal", person: "odile", meal: "breakfast" } as const;
+    expect(t.send(open, { do: "agree clock" }).step()).toBe("taken");
+    t.send({ do: "leave" }, { do: "set aside", person: "odile" });
+    t.pass(2 * 3600);
+    t.send(open);
+    const next = bring(bring(t, "reading").number("reading", "200"), "card");
+    expect(walk(next).told).toMatchObject({ units: 4, correction: 0 });
   });
 });
