@@ -4,7 +4,7 @@
 #   build.sh FOLDER_OF_UNPACKED_SOURCE [VOICE]      (apt-get source flite; version 2.2)
 set -euo pipefail
 source_dir=$(realpath "$1")
-voice=${2:-cmu_us_rms}
+voice=${2:-cmu_us_kal16}
 here=$(cd "$(dirname "$0")" && pwd)
 out=$here/../../../../public/voice
 work=$(mktemp -d)
