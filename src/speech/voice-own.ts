@@ -8,8 +8,8 @@ import type { Answer, Ask } from "./voice/worker-shapes.ts";
 /** What is used of a worker, so that a test can stand in for it. */
 export interface SynthWorker {
   postMessage(message: Ask | { folder: string }): void;
-  addEventListener(type: "message", listener: (e: { data: Answer }) => void): void;
-  addEventListener(type: "error", listener: (e: { message?: string }) => void): void;
+  onmessage: ((e: { readonly data: Answer }) => void) | null;
+  onerror: ((e: { readonly message?: string }) => void) | null;
 }
 
 /** Plays samples; "over" once they have sounded. Undefined where no sound is possible now. */
@@ -49,8 +49,8 @@ export class OwnVoice implements VoicePort {
   /** Fetches the voice through its worker; until it is there, other voices speak. `folder`: the address of its manifest, with a slash at the end. */
   open(worker: SynthWorker, folder: string): void {
     this.#worker = worker;
-    worker.addEventListener("message", (e) => this.#hear(e.data));
-    worker.addEventListener("error", (e) => this.#hear({ broken: e.message ?? "the worker stopped" }));
+    worker.onmessage = (e) => this.#hear(e.data);
+    worker.onerror = (e) => this.#hear({ broken: e.message ?? "the worker stopped" });
     worker.postMessage({ folder });
   }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Sentence } from "#speech/ports.ts";
 import type { Answer, Ask } from "#speech/voice/worker-shapes.ts";
-import { OwnVoice, type Player } from "#speech/voice-own.ts";
+import { OwnVoice, type Player, type SynthWorker } from "#speech/voice-own.ts";
 import { FakeTimers, settle } from "./fake-timers.ts";
 
 const dial: Sentence = { text: "Turn the dial to 15 units.", lang: "en-US" };
@@ -11,7 +11,6 @@ function bench(options: { muted?: boolean } = {}) {
   const timers = new FakeTimers();
   const asked: Ask[] = [];
   const played: { loudness: number; stopped: boolean; end: () => void }[] = [];
-  let tell: (e: { data: Answer }) => void = () => {};
   const play: Player = (_, loudness) => {
     if (options.muted) return undefined;
     let end = (): void => {};
@@ -28,16 +27,15 @@ function bench(options: { muted?: boolean } = {}) {
     };
   };
   const voice = new OwnVoice(play, timers);
-  const worker = {
-    postMessage(m: Ask | { folder: string }): void {
+  const worker: SynthWorker = {
+    postMessage(m) {
       if ("id" in m) asked.push(m);
     },
-    addEventListener(type: "message" | "error", listener: (e: { data: Answer }) => void): void {
-      if (type === "message") tell = listener;
-    },
+    onmessage: null,
+    onerror: null,
   };
   const open = () => voice.open(worker, "http://127.0.0.1/voice/");
-  return { timers, asked, played, voice, open, tell: (data: Answer) => tell({ data }) };
+  return { timers, asked, played, voice, open, tell: (data: Answer) => worker.onmessage?.({ data }) };
 }
 
 async function speaking(b: ReturnType<typeof bench>) {
