@@ -1,10 +1,10 @@
 // The page: one screen at a time, chosen from what is true now.
 import type { ComponentChildren } from "preact";
-import { useCallback, useContext, useEffect } from "preact/hooks";
-import { KitchenScreen } from "#screens/kitchen/kitchen-screen.tsx";
+import { useCallback, useContext, useEffect, useState } from "preact/hooks";
+import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
 import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
 import type { Chrome } from "#screens/shared/bar.tsx";
-import { type HearableScreen, HearContext } from "#screens/shared/hear.ts";
+import { BackContext, type HearableScreen, HearContext } from "#screens/shared/hear.ts";
 import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
 import { VoiceScreen } from "#screens/shared/voice-screen.tsx";
 import { Banner } from "#ui/banner.tsx";
@@ -38,7 +38,9 @@ export function App(props: AppProps) {
   const register = useCallback((screen: HearableScreen | null) => desk.hearable(screen), [desk]);
   return (
     <HearContext.Provider value={register}>
-      <Now {...props} />
+      <BackContext.Provider value={desk.shownBack}>
+        <Now {...props} />
+      </BackContext.Provider>
     </HearContext.Provider>
   );
 }
@@ -69,6 +71,11 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
   const prefs = desk.prefs.value;
   const overlay = desk.overlay.value;
   const me = frontPerson(house);
+  const [views, setViews] = useState<readonly KitchenView[]>([]);
+  const inWalk = me !== null;
+  useEffect(() => {
+    if (inWalk) setViews([]);
+  }, [inWalk]);
   const list = offers(house, now);
   const saying = desk.saying.value;
   const speaking = saying?.of === "sentences" ? saying.index : -1;
@@ -78,7 +85,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     onHelp: () => desk.chrome("help"),
     onAgain: () => desk.chrome("again"),
     onQuiet: () => desk.chrome("quiet"),
-    onBack: () => desk.chrome("back"),
+    onBack: () => desk.back(),
     onWrong: () => desk.chrome("wrong"),
   };
   const others = callers(house, now);
@@ -94,7 +101,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
       {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}
     </>
   );
-  const close = () => desk.open(null);
+  const close = () => desk.close();
   const common = {
     house,
     offers: list,
@@ -102,6 +109,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     speaking,
     focusHeading,
     onClose: close,
+    onAnswered: () => desk.close("all"),
     onIntent: (intent: Parameters<Desk["send"]>[0]) => void desk.send(intent),
   };
 
@@ -126,7 +134,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     return (
       <HelpScreen
         {...common}
-        inWalk={me !== null}
+        inWalk={inWalk}
         lines={me?.walk ? [...HELP[stepOf(me.walk)], ...youCanSay(list, house)] : [FIXED.kitchenHelp]}
         acts={{
           bigger: () => desk.change({ k: biggerThan(prefs.k) }),
@@ -164,7 +172,15 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
           foodSaid={desk.foodSaid.value}
         />
       ) : (
-        <KitchenScreen {...common} now={now} banner={banner} onDayBook={() => desk.open("day book")} onDrawer={() => desk.open("drawer")} />
+        <KitchenScreen
+          {...common}
+          now={now}
+          banner={banner}
+          views={views}
+          onViews={setViews}
+          onDayBook={() => desk.open("day book")}
+          onDrawer={() => desk.open("drawer")}
+        />
       )}
     </>
   );

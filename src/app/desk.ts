@@ -3,7 +3,7 @@ import { type Signal, signal } from "@preact/signals";
 import { changePrefs, type Prefs, readPrefs } from "#devices/prefs.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { HearableScreen } from "#screens/shared/hear.ts";
+import type { HearableScreen, ShownBack } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
 import { Turns } from "#speech/turns.ts";
 import type { SayingNow, SpeechMode, TurnsWith } from "#speech/turns-shapes.ts";
@@ -20,11 +20,10 @@ import { sayEat } from "#words/en/steps/after-needle.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import type { Say } from "#words/say.ts";
 import { House, type HouseSettings, type Sent } from "./house.ts";
+import { type Overlay, Overlays } from "./overlays.ts";
 import { Ringer } from "./ringer.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
 import { Talk } from "./talk.ts";
-
-export type Overlay = "help" | "wrong" | "voice" | "day book" | "drawer" | null;
 
 export interface DeskParts extends Omit<HouseSettings, "onChange"> {
   speech: Omit<TurnsWith, "earOff" | "onSentence" | "onListening" | "onHeard">;
@@ -47,7 +46,10 @@ export class Desk {
   readonly saying = signal<SayingNow | null>(null);
   readonly listening = signal(false);
   readonly quiet = signal(false);
-  readonly overlay = signal<Overlay>(null);
+  private readonly overlays = new Overlays();
+  readonly overlay = this.overlays.top;
+  /** What Back on the screen does now. */
+  readonly shownBack: ShownBack = { press: null };
   readonly foodSaid = signal<{ text: string } | null>(null);
   readonly prefs: Signal<Prefs> = signal(readPrefs());
   readonly house: House;
@@ -85,7 +87,7 @@ export class Desk {
     });
     // Nothing talks before somebody chose who does.
     this.turns.setMode(this.prefs.value.chose ? MODES[this.prefs.value.voice] : "text only");
-    if (!this.prefs.value.chose) this.overlay.value = "voice";
+    if (!this.prefs.value.chose) this.overlays.open("voice");
   }
 
   /** What the walk says now; the screens around it speak for themselves. */
@@ -135,7 +137,8 @@ export class Desk {
   chrome(act: ChromeAct): void {
     switch (act) {
       case "help":
-        this.open(this.overlay.value === "help" ? null : "help");
+        if (this.overlay.value === "help") this.close();
+        else this.open("help");
         break;
       case "wrong":
         this.open("wrong");
@@ -149,15 +152,28 @@ export class Desk {
         this.turns.quiet(this.quiet.value);
         break;
       case "back":
-        if (this.overlay.value) this.open(null);
-        else if (offers(this.state.value, this.now.value).some((o) => o.offer === "press" && o.role === "back"))
-          void this.send({ do: "back" });
+        // A small screen goes back to where it was opened, however Back was given.
+        if (this.shownBack.press) this.shownBack.press();
+        else this.back();
         break;
     }
   }
 
-  open(overlay: Overlay): void {
-    this.overlay.value = overlay;
+  /** Back of an overlay, or of the walk's own step. */
+  back(): void {
+    if (this.overlay.value) this.close();
+    else if (offers(this.state.value, this.now.value).some((o) => o.offer === "press" && o.role === "back")) void this.send({ do: "back" });
+  }
+
+  open(overlay: Exclude<Overlay, null>): void {
+    this.overlays.open(overlay);
+    this.refresh();
+  }
+
+  /** Back to the screen from which the overlay was opened; all: an answer was given, none of them is left. */
+  close(all?: "all"): void {
+    if (all) this.overlays.closeAll();
+    else this.overlays.close();
     this.refresh();
   }
 

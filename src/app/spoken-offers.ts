@@ -70,7 +70,8 @@ export function spokenOffers(list: readonly Offer[], house: HouseState): Heardab
     spoken.push(refuses ? { id, phrases: free, refuses: true } : { id, phrases: free });
   };
   // A voice alone never chooses the person: "carry on" for somebody else is left to the buttons.
-  const presses = list.flatMap((o) => (o.offer === "press" && o.intent.do !== "turn to" ? [o] : []));
+  // Back said is Back pressed: on a small screen of the step it leaves that, not the step.
+  const presses = list.flatMap((o) => (o.offer === "press" && o.intent.do !== "turn to" && o.intent.do !== "back" ? [o] : []));
   const first = [...presses].sort((a, b) => rank(a.role) - rank(b.role));
   first.forEach((o, i) => {
     add(`press ${i}`, labelOf(o.intent, house).said, { what: "intent", intent: o.intent }, o.role === "no" || isNo(o.intent));

@@ -76,6 +76,7 @@ export function BodyChartPage({ me, today, now, onBack }: BodyChartPageProps) {
       title={`${me.person.name}: ${name}`}
       leafKey={`chart ${name}`}
       lines={here.length === 0 ? [DAY_BOOK.noSpots] : here.slice(0, SAID).map((use) => `${daysAgo(use.daysAgo)}. ${where(use.spot)}`)}
+      onBack={onBack}
       buttons={[
         { label: DAY_BOOK.toTheDay, twoLines: true, safe: true, press: onBack },
         { label: DAY_BOOK.partBefore, twoLines: true, press: () => turn((place + parts.length - 1) % parts.length) },

@@ -60,6 +60,7 @@ export function DayBookScreen(props: DayBookProps) {
       }
       aside={{ label: steps ? DAY_BOOK.fewer : DAY_BOOK.allSteps, twoLines: true, press: () => showSteps(!steps) }}
       lines={[...said, ...(page?.first ?? []).map((step) => step.text), ...(page?.lines ?? []).map((line) => `${line.time}. ${line.text}`)]}
+      onBack={props.onClose}
       buttons={[
         { label: DAY_BOOK.back, safe: true, press: props.onClose },
         { label: DAY_BOOK.dayBefore, twoLines: true, press: () => turn(addDays(day, -1)) },

@@ -1,7 +1,7 @@
 // One leaf of the book: a heading, words that can be moved up and down by large buttons, and the buttons that turn the leaves.
 import type { ComponentChildren } from "preact";
 import { useContext, useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
-import { useHearable } from "#screens/shared/hear.ts";
+import { useBack, useHearable } from "#screens/shared/hear.ts";
 import { BigButton } from "#ui/button.tsx";
 import { GuardContext } from "#ui/guard-context.tsx";
 import { DAY_BOOK } from "#words/en/daybook.ts";
@@ -22,6 +22,8 @@ interface LeafProps {
   top?: ComponentChildren;
   /** Above the buttons that move the words. */
   aside?: LeafButton;
+  /** Where this leaf was opened. */
+  onBack(): void;
   /** They turn the leaves. */
   buttons: readonly LeafButton[];
   /** What is said when this leaf comes up. */
@@ -35,8 +37,9 @@ const SHARE = 0.8;
 /** Whoever has keys only must be able to stand in what scrolls (WCAG 2.1.1). */
 const byKeys = { tabIndex: 0 };
 
-export function Leaf({ title, leafKey, top, aside, buttons, lines, children }: LeafProps) {
+export function Leaf({ title, leafKey, top, aside, onBack, buttons, lines, children }: LeafProps) {
   useHearable({ title, lines, buttons: aside ? [...buttons, aside] : buttons }, false);
+  useBack(onBack);
   const guard = useContext(GuardContext);
   const heading = useRef<HTMLHeadingElement>(null);
   const view = useRef<HTMLDivElement>(null);

@@ -1,6 +1,5 @@
 // The resting screen: the clock, what is due, four large buttons at most. Who comes before what, whenever more than one lives here.
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
@@ -14,8 +13,8 @@ import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 
 type Wish = "meal" | "taken" | "low" | "answer";
-type View =
-  | { at: "rest" }
+/** A small screen over the resting one. */
+export type KitchenView =
   | { at: "who"; wish: Wish }
   | { at: "meal" | "taken" | "later" | "answer"; person: string }
   | { at: "answered"; person: string; lines: string[] };
@@ -27,6 +26,9 @@ export interface KitchenScreenProps {
   focusHeading: boolean;
   chrome: Chrome;
   banner: ComponentChildren;
+  /** The small screens that were opened, the last one on top; none: the resting screen. Kept by the page: Help loses nothing. */
+  views: readonly KitchenView[];
+  onViews(views: readonly KitchenView[]): void;
   onIntent(intent: Intent): void;
   onDayBook(): void;
   onDrawer(): void;
@@ -35,8 +37,10 @@ export interface KitchenScreenProps {
 const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as const;
 
 export function KitchenScreen(props: KitchenScreenProps) {
-  const { house, now, onIntent, chrome } = props;
-  const [view, setView] = useState<View>({ at: "rest" });
+  const { house, now, onIntent, chrome, views, onViews } = props;
+  const view = views.at(-1);
+  const setView = (next: KitchenView) => onViews([...views, next]);
+  const rest = () => onViews([]);
   const people = Object.values(house.people);
   const go = (wish: Wish, me: PersonState) => {
     const person = me.person.id;
@@ -53,12 +57,11 @@ export function KitchenScreen(props: KitchenScreenProps) {
     speaking: props.speaking,
     focusHeading: props.focusHeading,
     banner: props.banner,
-    chrome: { ...chrome, onBack: () => setView({ at: "rest" }) },
+    chrome: { ...chrome, onBack: () => onViews(views.slice(0, -1)) },
   };
+  if (!view) return <Rest {...props} people={people} onWish={wish} />;
 
   switch (view.at) {
-    case "rest":
-      return <Rest {...props} people={people} onWish={wish} />;
     case "who":
       return (
         <ChoicesScreen
@@ -89,7 +92,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           lines={didITakeIt(house, me, now)}
           buttons={[
             { label: FIXED.later, press: () => setView({ at: "later", person: view.person }) },
-            { label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) },
+            { label: FIXED.ok, role: "main", press: rest },
           ]}
         />
       );
@@ -101,7 +104,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           person={view.person}
           onIntent={(intent) => {
             onIntent(intent);
-            setView({ at: "rest" });
+            rest();
           }}
         />
       );
@@ -111,19 +114,14 @@ export function KitchenScreen(props: KitchenScreenProps) {
         label: labelOf({ do: "answer meal", person: view.person, ate }, house).shown,
         press: () => {
           onIntent({ do: "answer meal", person: view.person, ate });
-          setView({ at: "answered", person: view.person, lines: me ? afterMealAnswer(me, ate) : [] });
+          onViews([{ at: "answered", person: view.person, lines: me ? afterMealAnswer(me, ate) : [] }]);
         },
       }));
       return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;
     }
     case "answered":
       return (
-        <ChoicesScreen
-          {...common}
-          title={FIXED.saved}
-          lines={view.lines}
-          buttons={[{ label: FIXED.ok, role: "main", press: () => setView({ at: "rest" }) }]}
-        />
+        <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={[{ label: FIXED.ok, role: "main", press: rest }]} />
       );
   }
 }
@@ -142,18 +140,13 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   }));
   const start: ChoiceButton[] =
     free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
-  const buttons: ChoiceButton[] = [
-    { label: FIXED.didI, press: () => onWish("taken") },
-    ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [{ label: FIXED.dayBook, press: props.onDayBook }]),
-    { label: FIXED.low, role: "stop", press: () => onWish("low") },
-    ...start,
-    ...carryOn,
-  ];
-  // Where five or six would stand, the day book waits behind Help, and with two walks open these go on first.
-  const shown = buttons.filter(
-    (b) =>
-      buttons.length <= 4 || !(b.label === FIXED.dayBook || b.label === FIXED.answerMeal || (carryOn.length > 1 && b.label === FIXED.meal)),
-  );
+  const didI: ChoiceButton = { label: FIXED.didI, press: () => onWish("taken") };
+  const low: ChoiceButton = { label: FIXED.low, role: "stop", press: () => onWish("low") };
+  const tell: ChoiceButton[] = answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [];
+  const book: ChoiceButton = { label: FIXED.dayBook, press: props.onDayBook };
+  // Four stand at once, the main one at the lower right. Of more, what presses comes first and the rest is behind More.
+  const few = [didI, book, low, ...start];
+  const buttons = carryOn.length + tell.length === 0 ? few : [...carryOn, low, ...tell, didI, ...start, book];
   return (
     <ChoicesScreen
       title={dayAndMonth(now)}
@@ -162,7 +155,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
       focusHeading={props.focusHeading}
       banner={props.banner}
       chrome={props.chrome}
-      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : shown}
+      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : buttons}
       head={
         <p class="clock-row">
           <span class="big-value">{clock(now)}</span>

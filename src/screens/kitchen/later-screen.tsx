@@ -34,7 +34,15 @@ export function LaterScreen(props: LaterScreenProps) {
       label: a.label,
       press: () => props.onIntent({ do: "tell a dose later", person: props.person, units, minutesAgo: a.minutes }),
     }));
-    return <ChoicesScreen {...props} title="When was it?" lines={["When was it?"]} buttons={buttons} />;
+    return (
+      <ChoicesScreen
+        {...props}
+        chrome={{ ...props.chrome, onBack: () => setUnits(undefined) }}
+        title="When was it?"
+        lines={["When was it?"]}
+        buttons={buttons}
+      />
+    );
   }
   const done = () => {
     const checked = checkUnits(text, "0.5");

@@ -1,6 +1,7 @@
 // The five constant things of every screen of the person.
 import { FiveThings } from "#ui/five-things.tsx";
 import { FIXED } from "#words/en/fixed.ts";
+import { useBack } from "./hear.ts";
 
 export interface Chrome {
   quiet: boolean;
@@ -12,6 +13,7 @@ export interface Chrome {
 }
 
 export function Bar({ chrome }: { chrome: Chrome }) {
+  useBack(chrome.onBack);
   return (
     <FiveThings
       name={FIXED.constant}

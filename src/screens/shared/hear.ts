@@ -1,6 +1,6 @@
 // Buttons of the small screens around the walk, for the ear: what can be pressed can be said. Who it is can only be pressed.
 import { createContext } from "preact";
-import { useContext, useEffect } from "preact/hooks";
+import { useContext, useEffect, useLayoutEffect } from "preact/hooks";
 
 export interface HearableButton {
   label: string;
@@ -26,4 +26,21 @@ export function useHearable(screen: HearableScreen, byHand: boolean): void {
     register({ title, lines, buttons: byHand ? [] : buttons });
   }, [register, what]);
   useEffect(() => () => register(null), [register]);
+}
+
+/** What Back on the screen does: said, or pressed as a key, it does the same. null: no screen shows one. */
+export interface ShownBack {
+  press: (() => void) | null;
+}
+
+export const BackContext = createContext<ShownBack>({ press: null });
+
+export function useBack(press: () => void): void {
+  const shown = useContext(BackContext);
+  useLayoutEffect(() => {
+    shown.press = press;
+    return () => {
+      if (shown.press === press) shown.press = null;
+    };
+  });
 }

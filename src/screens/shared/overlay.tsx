@@ -14,7 +14,10 @@ interface OverlayProps {
   speaking: number;
   focusHeading: boolean;
   onIntent(intent: Intent): void;
+  /** Back to where the overlay was opened. */
   onClose(): void;
+  /** Out of all overlays: an answer was given. */
+  onAnswered(): void;
 }
 
 export function WrongScreen(props: OverlayProps & { numbers: readonly string[] }) {
@@ -24,7 +27,7 @@ export function WrongScreen(props: OverlayProps & { numbers: readonly string[] }
     ...wrongs.map((intent) => ({
       label: labelOf(intent, props.house).shown,
       press: () => {
-        props.onClose();
+        props.onAnswered();
         props.onIntent(intent);
       },
     })),
@@ -72,7 +75,7 @@ export function HelpScreen(props: OverlayProps & { lines: readonly string[]; act
     ...leave.map((intent) => ({
       label: labelOf(intent, props.house).shown,
       press: () => {
-        props.onClose();
+        props.onAnswered();
         props.onIntent(intent);
       },
     })),
