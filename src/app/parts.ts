@@ -6,6 +6,7 @@ import { tones } from "#devices/tones.ts";
 import { BrowserEars, browserHearing } from "#speech/ears-browser.ts";
 import type { EarsPort, VoicePort } from "#speech/ports.ts";
 import { browserTimers } from "#speech/timers.ts";
+import type { Answer } from "#speech/voice/worker-shapes.ts";
 import { BrowserVoice, browserSpeech } from "#speech/voice-browser.ts";
 import { type VoiceChain, voiceChain } from "#speech/voice-chain.ts";
 import { OwnVoice } from "#speech/voice-own.ts";
@@ -41,7 +42,12 @@ function whenWanted(ear: EarsPort, wanted: () => boolean): EarsPort {
 function openShipped(voice: OwnVoice): void {
   try {
     const worker = new Worker(new URL("../speech/voice/worker.ts", import.meta.url), { type: "module" });
-    voice.open(worker, new URL("voice/", document.baseURI).href);
+    const post = (message: unknown) => worker.postMessage(message);
+    const onAnswer = (listener: (a: Answer) => void) => {
+      worker.addEventListener("message", (e: MessageEvent<Answer>) => listener(e.data));
+      worker.addEventListener("error", (e) => listener({ broken: e.message }));
+    };
+    voice.open({ post, onAnswer }, new URL("voice/", document.baseURI).href);
   } catch {
     // An old browser without module workers.
   }

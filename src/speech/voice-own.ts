@@ -5,11 +5,10 @@ import type { Sentence, SpokenResult, Timers, VoiceHealth, VoicePort, VolumeStep
 import { speakable } from "./voice/speakable.ts";
 import type { Answer, Ask } from "./voice/worker-shapes.ts";
 
-/** What is used of a worker, so that a test can stand in for it. */
+/** The worker, as seen from here: a test can stand in for it. An error of the worker itself is told as "broken". */
 export interface SynthWorker {
-  postMessage(message: Ask | { folder: string }): void;
-  onmessage: ((e: { readonly data: Answer }) => void) | null;
-  onerror: ((e: { readonly message?: string }) => void) | null;
+  post(message: Ask | { folder: string }): void;
+  onAnswer(listener: (a: Answer) => void): void;
 }
 
 /** Plays samples; "over" once they have sounded. Undefined where no sound is possible now. */
@@ -49,9 +48,8 @@ export class OwnVoice implements VoicePort {
   /** Fetches the voice through its worker; until it is there, other voices speak. `folder`: the address of its manifest, with a slash at the end. */
   open(worker: SynthWorker, folder: string): void {
     this.#worker = worker;
-    worker.onmessage = (e) => this.#hear(e.data);
-    worker.onerror = (e) => this.#hear({ broken: e.message ?? "the worker stopped" });
-    worker.postMessage({ folder });
+    worker.onAnswer((a) => this.#hear(a));
+    worker.post({ folder });
   }
 
   async speak(s: Sentence): Promise<SpokenResult> {
@@ -108,7 +106,7 @@ export class OwnVoice implements VoicePort {
     const id = ++this.#asked;
     const late = this.#late(MADE_WITHIN_MS);
     const answered = new Promise<Answer>((resolve) => this.#waiting.set(id, resolve));
-    this.#worker?.postMessage({ id, text: speakable(s.text, s.lang), pace: this.#wpm / OWN_WPM });
+    this.#worker?.post({ id, text: speakable(s.text, s.lang), pace: this.#wpm / OWN_WPM });
     const answer = await Promise.race([answered, late.passed]);
     late.cancel();
     this.#waiting.delete(id);
