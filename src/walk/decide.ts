@@ -169,8 +169,14 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
       return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
     case "set aside":
       return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk ended", how: "stopped" })];
-    case "answer meal":
-      return [own(intent.person, house.people[intent.person]?.mealQuestion?.walk ?? null, { type: "meal answered", ate: intent.ate })];
+    case "answer meal": {
+      const me = house.people[intent.person];
+      const of = me?.mealQuestion?.walk ?? null;
+      const answered = own(intent.person, of, { type: "meal answered", ate: intent.ate });
+      // Whoever says how much was eaten is done, Done pressed or not.
+      const over = me?.walk && me.walk.id === of && stepOf(me.walk) === "done";
+      return over ? [answered, own(intent.person, of, { type: "walk ended", how: "whole walk" })] : [answered];
+    }
     case "tell a dose later":
       return [own(intent.person, null, { type: "dose told later", units: intent.units, minutesAgo: intent.minutesAgo })];
     default:

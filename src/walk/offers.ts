@@ -51,6 +51,14 @@ export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boo
   return ms === null || ms >= careMinutesMs(me.card?.card ?? null, "askEatenMinutes");
 }
 
+/** In the kitchen whatever walk is open, and at the last screen while it stands: nothing may lose the question. */
+const mealAnswers = (me: PersonState, now: Stamp, sure: boolean): Offer[] =>
+  mealQuestionDue(me, now, sure)
+    ? (["all", "half", "hardly any", "not kept down"] as const).map((ate) =>
+        press("choice", { do: "answer meal", person: me.person.id, ate }),
+      )
+    : [];
+
 const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 
 /** A walk that may be put aside for good: no low is open, and nothing is in the body or the meal was answered. */
@@ -68,12 +76,9 @@ function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
     if (me.walk) {
       // A new meal sets an old walk aside: nobody is led to lunch along the row of breakfast.
       const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
-      return [press("main", { do: "turn to", person }), ...aside, ...low, later];
+      return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure)];
     }
-    const ate = (["all", "half", "hardly any", "not kept down"] as const).map((a) =>
-      press("choice", { do: "answer meal", person, ate: a }),
-    );
-    return [...meals, ...low, later, ...(mealQuestionDue(me, now, sure) ? ate : [])];
+    return [...meals, ...low, later, ...mealAnswers(me, now, sure)];
   });
 }
 
@@ -85,7 +90,8 @@ function always(house: HouseState, me: PersonState, now: Stamp, guards: Guards):
   const wrong = me.walk.mishap || me.walk.needleAsked ? [] : MISHAPS.map((mishap) => press("wrong", { do: "report", mishap }));
   const turn = callers(house, now).map((p) => press("choice", { do: "turn to", person: p.person.id }));
   const low = me.walk.low ? [] : [press("wrong", { do: "open low", person: me.person.id })];
-  return [...back, press("stop", { do: "leave" }), ...low, ...wrong, ...turn];
+  const ate = stepOf(me.walk) === "done" && me.walk.eat === "eating" ? mealAnswers(me, now, c.sure) : [];
+  return [...ate, ...back, press("stop", { do: "leave" }), ...low, ...wrong, ...turn];
 }
 
 const same = (a: Intent, b: Intent): boolean => JSON.stringify(a) === JSON.stringify(b);

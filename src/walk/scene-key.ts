@@ -1,8 +1,9 @@
 // Names what is on the screen: when it changes, the screen is a new one and is said; a running clock does not change it.
 import type { Stamp } from "#events/stamp.ts";
+import { askedAgain } from "./asked-again.ts";
 import { bellNow } from "./bell.ts";
 import { waitOver } from "./context.ts";
-import { clockQuestion, frontPerson } from "./offers.ts";
+import { clockQuestion, frontPerson, mealQuestionDue } from "./offers.ts";
 import { type HouseState, stepOf } from "./state.ts";
 
 export function sceneKey(house: HouseState, now: Stamp): string {
@@ -12,7 +13,8 @@ export function sceneKey(house: HouseState, now: Stamp): string {
   const w = me.walk;
   const sure = house.doubt === null;
   const step = stepOf(w);
-  const parts: unknown[] = [w.id, step, w.draft, w.unitAgreed, w.wait?.for, waitOver(w, now, sure), w.waitDone];
+  const again = askedAgain({ walk: w, now, sure });
+  const parts: unknown[] = [w.id, step, w.draft, w.unitAgreed, w.wait?.for, waitOver(w, now, sure), w.waitDone, again];
   switch (step) {
     case "reading":
       parts.push(w.reading?.word);
@@ -37,6 +39,9 @@ export function sceneKey(house: HouseState, now: Stamp): string {
       break;
     case "inject":
       parts.push(w.pressed);
+      break;
+    case "done":
+      parts.push(mealQuestionDue(me, now, sure));
       break;
     case "eat":
       parts.push(me.bell ? bellNow(me.bell, now, sure).level : null);

@@ -1,7 +1,9 @@
 // What the steps say after the needle: put away, eat, done; and when something went wrong.
 import type { MishapKind } from "#events/happened-walk.ts";
+import { askedAgain } from "#walk/asked-again.ts";
 import { bellNow } from "#walk/bell.ts";
 import type { Ctx } from "#walk/context.ts";
+import { mealQuestionDue } from "#walk/offers.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { isPenTrouble } from "#walk/steps/mishap.ts";
@@ -14,11 +16,10 @@ import { sayDraft } from "./draft.ts";
 const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");
 const emergencyOf = (c: Ctx): string => c.house.household?.emergencyNumber ?? "the emergency number";
 
-export const sayPutAway = (): Say => ({
-  title: "Put away",
-  lines: ["Needle off, into the sharps box.", "Pen in its place."],
-  short: ["Needle off."],
-});
+export const sayPutAway = (c: Ctx): Say =>
+  askedAgain(c) > 0
+    ? { title: "Put away", lines: ["Is the pen put away? Press Put away."] }
+    : { title: "Put away", lines: ["Needle off, into the sharps box.", "Pen in its place."], short: ["Needle off."] };
 
 /** For whoever comes when the bell was not answered: what, how much, when, and what to do. */
 function forTheHelper(c: Ctx): string[] {
@@ -65,6 +66,9 @@ export function sayDone(c: Ctx): Say {
       ],
     };
   }
+  if (c.walk.eat === "eating" && mealQuestionDue(c.me, c.now, c.sure))
+    return { title: "The meal", lines: ["How much of the meal did you eat?"] };
+  if (askedAgain(c) > 0) return { title: "Done", lines: [`${amount}.`, "Are you done? Press Done."] };
   const where = c.walk.place ? `, ${placeName(c.walk.place)}` : "";
   const ate = c.walk.eat === "eating" ? ["You are eating."] : [];
   const reading = c.walk.reading?.glucose;
