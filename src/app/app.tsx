@@ -178,6 +178,10 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
           banner={banner}
           views={views}
           onViews={setViews}
+          noted={desk.noted.value?.lines ?? null}
+          onRead={() => {
+            desk.noted.value = null;
+          }}
           onDayBook={() => desk.open("day book")}
           onDrawer={() => desk.open("drawer")}
         />

@@ -2,6 +2,7 @@
 import { type Signal, signal } from "@preact/signals";
 import { changePrefs, type Prefs, readPrefs } from "#devices/prefs.ts";
 import type { Intent } from "#events/intent.ts";
+import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { HearableScreen, ShownBack } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
@@ -14,7 +15,8 @@ import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
-import { sayLowCall } from "#words/en/kitchen.ts";
+import { afterTaken, sayLowCall } from "#words/en/kitchen.ts";
+import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
 import { type SayRefusal, sayRefusal } from "#words/en/refusals.ts";
 import { sayEat } from "#words/en/steps/after-needle.ts";
 import { sayWalk } from "#words/en/steps.ts";
@@ -32,6 +34,9 @@ export interface DeskParts extends Omit<HouseSettings, "onChange"> {
   applyPrefs(prefs: Prefs): void;
 }
 
+/** Our choice, no source: then the clock and what is due come back. */
+const NOTED_MS = 2 * MINUTE;
+
 const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = {
   "speaks and listens": "app speaks",
   speaks: "app speaks",
@@ -48,6 +53,8 @@ export class Desk {
   readonly quiet = signal(false);
   private readonly overlays = new Overlays();
   readonly overlay = this.overlays.top;
+  /** What was noted at the end of a walk that ended early; until it was read, or two minutes long. */
+  readonly noted = signal<{ lines: string[]; mono: number } | null>(null);
   /** What Back on the screen does now. */
   readonly shownBack: ShownBack = { press: null };
   readonly foodSaid = signal<{ text: string } | null>(null);
@@ -99,6 +106,7 @@ export class Desk {
 
   async send(intent: Intent): Promise<Sent> {
     this.refusal.value = null;
+    this.noted.value = null;
     return this.house.send(intent);
   }
 
@@ -110,6 +118,7 @@ export class Desk {
     const { facts } = decide(house, { do: "pass time" }, this.now.value, "");
     if (facts.length > 0) void this.house.send({ do: "pass time" });
     this.count();
+    if (this.noted.value && this.now.value.mono - this.noted.value.mono > NOTED_MS) this.noted.value = null;
     this.refresh();
   }
 
@@ -223,26 +232,18 @@ export class Desk {
   }
 
   private twoNumbers(texts: readonly string[]): void {
-    this.refusal.value = {
-      heading: "Two numbers",
-      got: `I heard ${texts.join(" and ")}.`,
-      wrong: "Those are two numbers. Neither is used.",
-      todo: "Say one number, or press it.",
-    };
+    this.refusal.value = twoNumbers(texts);
     this.refresh();
   }
 
   private changed(sent: Sent): void {
     this.now.value = this.parts.now();
+    const before = frontPerson(this.state.value);
     this.state.value = this.house.state;
-    if (sent.notStored !== null) {
-      this.refusal.value = {
-        heading: "Not saved",
-        got: "The tablet could not save that.",
-        wrong: "Nothing was changed.",
-        todo: "Write it on paper. Then start the tablet again.",
-      };
-    } else if (sent.refusal) this.refusal.value = sayRefusal(sent.refusal);
+    const noted = before ? afterTaken(before, sent.events) : null;
+    if (noted) this.noted.value = { lines: noted, mono: this.now.value.mono };
+    if (sent.notStored !== null) this.refusal.value = NOT_SAVED;
+    else if (sent.refusal) this.refusal.value = sayRefusal(sent.refusal);
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
     if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) void this.parts.ring("note");
     this.refresh();

@@ -29,6 +29,9 @@ export interface KitchenScreenProps {
   /** The small screens that were opened, the last one on top; none: the resting screen. Kept by the page: Help loses nothing. */
   views: readonly KitchenView[];
   onViews(views: readonly KitchenView[]): void;
+  /** What the walk that has just ended has noted. */
+  noted: readonly string[] | null;
+  onRead(): void;
   onIntent(intent: Intent): void;
   onDayBook(): void;
   onDrawer(): void;
@@ -59,6 +62,12 @@ export function KitchenScreen(props: KitchenScreenProps) {
     banner: props.banner,
     chrome: { ...chrome, onBack: () => onViews(views.slice(0, -1)) },
   };
+  if (props.noted) {
+    const ok: ChoiceButton = { label: FIXED.ok, role: "main", press: props.onRead };
+    return (
+      <ChoicesScreen {...common} chrome={{ ...chrome, onBack: props.onRead }} title={FIXED.saved} lines={props.noted} buttons={[ok]} />
+    );
+  }
   if (!view) return <Rest {...props} people={people} onWish={wish} />;
 
   switch (view.at) {

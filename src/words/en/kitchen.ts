@@ -1,4 +1,5 @@
 // The kitchen screen in words, and the answer to "Did I take it?".
+import type { Happened } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { bellNow } from "#walk/bell.ts";
@@ -101,4 +102,23 @@ export function afterMealAnswer(me: PersonState, ate: "all" | "half" | "hardly a
   if (own) return ["Saved.", `Your card says: ${own}`];
   const clinic = me.card ? `Call ${me.card.card.clinic.name}: ${me.card.card.clinic.phone}.` : "Call your clinic.";
   return ["Saved.", "Keep quick sugar within reach.", "Measure again in one hour.", clinic];
+}
+
+/**
+ * What was noted, once a walk has ended at its first question (events as they were stored). null: it ended elsewhere.
+ * A dose told there and not in the book counts as taken now.
+ */
+export function afterTaken(me: PersonState, events: readonly Happened[]): string[] | null {
+  const { name } = me.person;
+  const ended = events.find((e) => e.type === "walk ended");
+  if (!ended || !events.some((e) => e.type === "near miss" && e.step === "taken")) return null;
+  if (ended.how === "dose already taken") {
+    const told = events.some((e) => e.type === "dose told later");
+    return [
+      told ? `Saved. ${name}, that dose counts as taken now.` : `Saved. ${name}, you took that dose.`,
+      "Inject no mealtime insulin for this meal.",
+    ];
+  }
+  const clinic = me.card ? `Call ${me.card.card.clinic.name}: ${me.card.card.clinic.phone}.` : "Call your clinic.";
+  return [`Saved. ${name}, you do not know if you took it.`, "Inject no mealtime insulin now.", clinic];
 }
