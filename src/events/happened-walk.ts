@@ -125,6 +125,8 @@ const insulinLooked = z.object({
 });
 const insulinMixed = plain("insulin mixed");
 const needleFitted = plain("needle fitted");
+/** The needle was fitted so long ago that pen and skin are made ready again. */
+const penCheckGrewOld = plain("pen check grew old");
 const primed = z.object({ type: z.literal("pen primed"), stream: z.boolean() });
 // 8 dial
 const dialled = z.object({
@@ -213,6 +215,7 @@ export const walkEvents = [
   insulinLooked,
   insulinMixed,
   needleFitted,
+  penCheckGrewOld,
   primed,
   dialled,
   spotOffered,

@@ -15,6 +15,7 @@ import { type HouseState, stepOf } from "./state.ts";
 import { standsAtNeedle } from "./steps/inject.ts";
 import { unansweredLow } from "./steps/low.ts";
 import { report } from "./steps/mishap.ts";
+import { oldNeedle } from "./steps/old-needle.ts";
 import { STEPS } from "./steps.ts";
 
 /** A fact that is not stored yet: whose it is and of which walk. */
@@ -81,7 +82,9 @@ function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
     const me = frontPerson(state);
     if (!me?.walk || clockQuestion(state)) return facts;
     const { id } = me.walk;
-    const events = STEPS[stepOf(me.walk)].arrive?.(contextOf(state, me, me.walk, now, guards)) ?? [];
+    const c = contextOf(state, me, me.walk, now, guards);
+    const old = oldNeedle(c);
+    const events = old.length > 0 ? old : (STEPS[stepOf(me.walk)].arrive?.(c) ?? []);
     if (events.length === 0) return facts;
     const fresh = events.map((event) => ({ person: me.person.id, walk: id, event }));
     facts.push(...fresh);
@@ -90,11 +93,13 @@ function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
   throw new Error("the walk arrives in a circle");
 }
 
-/** Time alone takes nothing further but this: a dose must not stay on the screen once its reading is old (promise 1). */
+const GROWN_OLD: readonly Happened["type"][] = ["reading grew old", "pen check grew old"];
+
+/** Time alone takes nothing further but this: a dose must not stay on the screen once its reading is old (promise 1), nor a pen made ready long ago. */
 function grownOld(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
   return arrivals(house, now, guards)
     .slice(0, 1)
-    .filter((f) => f.event.type === "reading grew old");
+    .filter((f) => GROWN_OLD.includes(f.event.type));
 }
 
 function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guards): Outcome {

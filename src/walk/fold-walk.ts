@@ -2,6 +2,7 @@
 import type { Happened } from "#events/happened.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { freshPenCheck } from "./fresh.ts";
 import type { Draft, Low, Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
 
@@ -139,11 +140,13 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "insulin looked at":
       return event.look === "as it should be"
         ? { ...walk, penCheck: { ...walk.penCheck, looked: true } }
-        : { ...walk, penCheck: { pen: null, looked: false, mixed: false, needle: false, primed: false } };
+        : { ...walk, penCheck: freshPenCheck };
     case "insulin mixed":
       return { ...walk, penCheck: { ...walk.penCheck, mixed: true } };
     case "needle fitted":
-      return { ...walk, penCheck: { ...walk.penCheck, needle: true } };
+      return { ...walk, penCheck: { ...walk.penCheck, needle: true, fitted: at } };
+    case "pen check grew old":
+      return { ...withoutAll(walk, ["pen", "dial", "skin"]), penCheck: { ...freshPenCheck, again: true } };
     case "pen primed":
       return { ...walk, penCheck: { ...walk.penCheck, primed: event.stream } };
     case "dose dialled":

@@ -10,7 +10,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 3;
+export const FOLD_VERSION = 4;
 
 export interface Wait {
   for: WaitFor;
@@ -54,6 +54,10 @@ export interface PenCheck {
   looked: boolean;
   mixed: boolean;
   needle: boolean;
+  /** Made ready once before, too long ago. */
+  again: boolean;
+  /** When the needle was fitted. */
+  fitted: Stamp | null;
   primed: boolean;
 }
 

@@ -23,6 +23,7 @@ const UNASKED: readonly Happened["type"][] = [
   "bell not answered",
   "call raised",
   "reading grew old",
+  "pen check grew old",
   "dose told",
   "card silent",
   "spot offered",
@@ -96,11 +97,15 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "helper named":
       return { ...w, helper: event.name };
     case "pen picked":
-      return { ...w, pen: { id: event.pen, looked: false, mixed: false, primed: false }, dial: null };
+      return { ...w, pen: { id: event.pen, looked: false, mixed: false, fitted: null, primed: false }, dial: null };
     case "insulin looked at":
       return { ...w, pen: w.pen && event.look === "as it should be" ? { ...w.pen, looked: true } : null };
     case "insulin mixed":
       return { ...w, pen: w.pen && { ...w.pen, mixed: true } };
+    case "needle fitted":
+      return { ...w, pen: w.pen && { ...w.pen, fitted: at } };
+    case "pen check grew old":
+      return { ...w, number: null, pen: null, dial: null };
     case "pen primed":
       return { ...w, pen: w.pen && { ...w.pen, primed: event.stream } };
     case "dose dialled":

@@ -38,7 +38,7 @@ export interface WalkAccount {
   heard: boolean;
   eatenFirst: boolean;
   helper: string | null;
-  pen: { id: string; looked: boolean; mixed: boolean; primed: boolean } | null;
+  pen: { id: string; looked: boolean; mixed: boolean; fitted: Stamp | null; primed: boolean } | null;
   dial: number | null;
   offered: { spot: Spot; restDays: number; fullRest: boolean } | null;
   place: Spot | null;

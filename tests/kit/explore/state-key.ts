@@ -122,6 +122,12 @@ function lowKey(w: Walk): string {
   return `${Math.min(w.low.rounds.length, 3)}${w.low.due}${w.low.callRaised ? "!" : ""}${"cannotSwallow" in w.low && w.low.cannotSwallow ? "x" : ""}${last}`;
 }
 
+/** Just fitted, a while ago, or too long ago to be gone by. */
+function needleAge(fitted: Stamp | null, now: Stamp, sure: boolean): string {
+  const ms = fitted && oldestAge(fitted, now, sure);
+  return ms === null || ms > 30 * MINUTE ? "old" : ms > 14 * MINUTE ? "while" : "new";
+}
+
 function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, sure: boolean): unknown[] {
   const ms = w.reading ? oldestAge(w.reading.at, now, sure) : null;
   const old = w.reading && (ms === null || ms > (w.eatenFirst ? 90 : (me.card?.card.care.readingAgeMinutes ?? 15)) * MINUTE);
@@ -149,7 +155,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
     check.pen,
     check.looked,
     check.mixed,
-    check.needle,
+    check.needle && needleAge(check.fitted, now, sure),
     check.primed,
     w.dial !== null,
     w.offered && (w.offered.fullRest ? "full" : "short"),

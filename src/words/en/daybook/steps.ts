@@ -83,6 +83,8 @@ export function sayFact(event: Happened, names: Names): string | null {
       return sayMeterWord(event.word);
     case "reading grew old":
       return "The reading was too old. A new one was needed.";
+    case "pen check grew old":
+      return "The pen was made ready too long ago. It was checked again.";
     case "high advice heard":
       return "The card's advice for high readings was heard.";
     case "low began":

@@ -28,6 +28,11 @@ export function sayPen(c: Ctx): Say {
           title: "No pen is left",
           lines: [`No ${name} pen of yours is left here.`, "A keeper adds a new pen.", `Ask ${clinicOf(c)}.`],
         };
+      if (c.walk.penCheck.again)
+        return {
+          title: "Your pen again",
+          lines: ["The pen was ready too long ago.", "Take the old needle off.", `Take your ${name} pen. Which mark?`],
+        };
       return { title: "Your pen", lines: [`Take your ${name} pen.`, "Which mark?"], short: ["Which pen?"] };
     case "look":
       return penInHand(c)?.pen.cloudy

@@ -2,7 +2,7 @@
 
 import type { Spot } from "#events/spot.ts";
 import type { Ledger } from "../ledger.ts";
-import { type Account, dosesInside, isLow, logIsClear, type WalkAccount } from "../ledger.ts";
+import { type Account, age, dosesInside, isLow, logIsClear, type WalkAccount } from "../ledger.ts";
 import type { Turn } from "../world.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf, wanted } from "./shape.ts";
 
@@ -56,6 +56,8 @@ function penFault(l: Ledger, s: Seen, w: WalkAccount): string | null {
   if (today > pen.pen.expiresOn) return "an expired pen";
   if (pen.openedOn !== null && today > plusDays(pen.openedOn, pen.pen.inUseDays)) return "a pen open too long";
   if (!w.pen.looked || !w.pen.primed || (pen.pen.cloudy && !w.pen.mixed)) return "a pen that was not looked at, mixed and primed";
+  const ready = w.pen.fitted && age(w.pen.fitted, stampOf(s), l.trusted);
+  if (ready === null || ready > 30 * MINUTE) return "a needle fitted long ago";
   const left = pen.pen.unitsWhenOpened === null ? Number.POSITIVE_INFINITY : pen.pen.unitsWhenOpened - pen.used;
   return left < (w.dial ?? 0) ? `a pen with ${left} units for ${w.dial}` : null;
 }

@@ -57,7 +57,14 @@ function fault(turn: Turn, s: Seen, use: Use): string | null {
 }
 
 /** Facts that silence may lead to: the clocks, the bell, an unanswered low or needle, and what grew old. Never an answer. */
-const ON_SILENCE: readonly string[] = ["clock doubted", "bell not answered", "call raised", "reading grew old", "needle asked about"];
+const ON_SILENCE: readonly string[] = [
+  "clock doubted",
+  "bell not answered",
+  "call raised",
+  "reading grew old",
+  "pen check grew old",
+  "needle asked about",
+];
 
 const eighth: PromiseCheck = {
   number: 8,
