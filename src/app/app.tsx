@@ -25,6 +25,7 @@ import type { Desk } from "./desk.ts";
 
 export interface AppProps {
   desk: Desk;
+  hasTones(): boolean;
   /** Extra lines that stay on top: no voice, no saving, an update, the demo household. */
   notices: ComponentChildren;
   dayBook(close: () => void): ComponentChildren;
@@ -45,7 +46,7 @@ export function App(props: AppProps) {
   );
 }
 
-function Now({ desk, notices, dayBook, drawer }: AppProps) {
+function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const guard = useContext(GuardContext);
   useEffect(() => watchFingers(window, guard), [guard]);
   useEffect(() => {
@@ -97,6 +98,7 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
       {others.map((p) => (
         <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p)} />
       ))}
+      {tonesDue(house) && !hasTones() ? <Banner kind="wait" icon={<BellIcon />} text={FIXED.soundOff} /> : null}
       {aside}
       {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}
     </>
@@ -189,6 +191,10 @@ function Now({ desk, notices, dayBook, drawer }: AppProps) {
     </>
   );
 }
+
+/** Does anybody wait for a tone: the end of a wait, the meal bell, the call for a low? */
+const tonesDue = (house: HouseState): boolean =>
+  Object.values(house.people).some(({ bell, walk }) => bell !== null || walk?.wait || walk?.low);
 
 /** "Which answers fit here?": read from the one list of offers. */
 function youCanSay(list: ReturnType<typeof offers>, house: HouseState): string[] {

@@ -86,7 +86,10 @@ export class Desk {
       lang,
       onIntent: (intent) => void this.send(intent),
       onChrome: (act) => this.chrome(act),
-      onTwoNumbers: (texts) => this.twoNumbers(texts),
+      onTwoNumbers: (texts) => {
+        this.refusal.value = twoNumbers(texts);
+        this.refresh();
+      },
       onFood: (text) => {
         this.foodSaid.value = { text };
         return true;
@@ -229,11 +232,6 @@ export class Desk {
       this.counted = second;
       this.turns.interrupt({ text: `${second}`, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
     }
-  }
-
-  private twoNumbers(texts: readonly string[]): void {
-    this.refusal.value = twoNumbers(texts);
-    this.refresh();
   }
 
   private changed(sent: Sent): void {

@@ -19,9 +19,10 @@ export interface PageProps {
   desk: Desk;
   log: LogPort;
   hasVoice(): boolean;
+  hasTones(): boolean;
 }
 
-export function Page({ desk, log, hasVoice }: PageProps) {
+export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
   const house = desk.state.value;
   const prefs = desk.prefs.value;
   const speaks = prefs.voice === "speaks" || prefs.voice === "speaks and listens";
@@ -50,6 +51,7 @@ export function Page({ desk, log, hasVoice }: PageProps) {
   return (
     <App
       desk={desk}
+      hasTones={hasTones}
       notices={<Notices house={house} appSpeaks={speaks} hasVoice={hasVoice()} />}
       dayBook={(close) => (
         <DayBook rowsOfDay={(from, to) => log.readBetween(from, to)} house={house} now={desk.now.value} onClose={close} />

@@ -20,6 +20,8 @@ export interface SoundParts {
   /** Fetches what is large; to be called once the first screen stands, which never waits for it. */
   fetchLater(): void;
   apply(prefs: Prefs): void;
+  /** A tone would be heard now. After a start of the page the browser waits for a touch. */
+  hasTones(): boolean;
   /** The browser's own voice works, or was not tried yet; false: only text and tones are left. */
   hasVoice(): boolean;
 }
@@ -82,6 +84,7 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
     },
     fetchLater: () => openShipped(shipped),
     apply,
+    hasTones: () => bell.ready(),
     hasVoice: () => own.some((v) => v.health() === "works" || v.health() === "untried"),
   };
 }

@@ -79,7 +79,7 @@ async function open(root: HTMLElement): Promise<void> {
     await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
     window.addEventListener("pointerdown", sound.wake, true);
     keepScreenOn();
-    render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} />, root);
+    render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} hasTones={sound.hasTones} />, root);
     desk.tick();
     sound.fetchLater();
     setInterval(() => desk.tick(), 1000);

@@ -5,6 +5,7 @@ import { bench } from "./kit/bench.ts";
 import type { SpeechGlobal } from "./kit/fake-speech.ts";
 import { finger } from "./kit/hands.ts";
 import { answer, LUNCH, walkMeal } from "./kit/meal.ts";
+import { screenFaults } from "./kit/screen-faults.ts";
 import type { Tablet } from "./kit/tablet.ts";
 
 const open = bench();
@@ -124,5 +125,36 @@ describe("the meal bell", () => {
     const ended = (await rings(bell)).length;
     await t.run(4 * 60_000);
     expect((await rings(bell)).length).toBe(ended);
+  });
+});
+
+/** The browser of the tests sounds at once; a tablet's waits for a touch after each start. */
+function silentUntilTouched(): void {
+  globalThis.AudioContext = class extends AudioContext {
+    constructor() {
+      super();
+      void this.suspend();
+    }
+  };
+}
+
+describe("a tablet that may not sound yet", () => {
+  it("says so after a start while somebody waits for the bell, until it is touched", async () => {
+    const t = await open({ init: silentUntilTouched });
+    await walkMeal(t, finger(t), LUNCH, "eat");
+    await t.run(1500);
+    expect(await t.words()).not.toContain(FIXED.soundOff);
+    await t.killAndOpen();
+    await t.page.getByText(FIXED.soundOff).waitFor();
+    expect(await screenFaults(t)).toEqual([]);
+    await t.page.touchscreen.tap(640, 300);
+    await t.run(2500);
+    expect(await t.words()).not.toContain(FIXED.soundOff);
+  });
+
+  it("does not trouble anybody with it who waits for nothing", async () => {
+    const t = await open();
+    await t.run(2000);
+    expect(await t.words()).not.toContain(FIXED.soundOff);
   });
 });

@@ -49,6 +49,7 @@ export const FIXED = {
   listening: "I am listening.",
   noEars: "Press the buttons. I cannot hear you here.",
   noVoice: "No voice here. Read, and listen for tones.",
+  soundOff: "Touch anywhere to turn the sound on.",
   demo: "This is a demo household.",
   saved: "Saved.",
   update: "A new version is ready",
