@@ -41,7 +41,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
         ? { ...walk, left: false, draft: null, needleAsked: !walk.injected }
         : { ...walk, left: false, draft: null, taken: null, plate: mealNow(before, at) };
     case "walk left":
-      return { ...walk, left: true };
+      // Whoever was at the elbow is not known to be there when the walk goes on.
+      return { ...walk, left: true, helper: null };
     case "went back":
       return withoutAll(walk, event.voided);
     case "wait began":

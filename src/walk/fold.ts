@@ -7,7 +7,7 @@ import { elapsed } from "#rules/time/elapsed.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk } from "./fresh.ts";
 import type { HouseState, PersonState, RapidDose, Walk } from "./state.ts";
-import { without } from "./voiding.ts";
+import { without, withoutAll } from "./voiding.ts";
 
 /** A stored row as the fold needs it. */
 export type Fact =
@@ -72,6 +72,11 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
         { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null },
         sure,
       );
+    case "walk left":
+      // The pen was made ready with a helper, and so it is again.
+      return person.person.helperOnly && walk?.id === walkId && !walk.injectOpened
+        ? { ...person, walk: withoutAll(walk, ["pen", "dial"]) }
+        : person;
     case "pen primed":
       return penUsed(person, walk?.penCheck.pen ?? null, person.card?.card.care.primeUnits ?? 2);
     case "inject opened": {

@@ -418,7 +418,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard), { helperOnly: true, dialBy: "helper" }),
     texts: { reading: ["120"] },
     around: [...seconds(16 * 60, 3 * 3600), STARTS[0] ?? { kind: "pass", seconds: 0 }],
-    follows: all(clean, calm, not("leave", "change number")),
+    follows: all(clean, calm, not("change number")),
   },
   {
     ...base,

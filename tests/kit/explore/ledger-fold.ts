@@ -37,6 +37,9 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "walk turned to":
       // A half-given number is given anew.
       return { ...w, number: null, needleOpenQuestion: w.opened !== null && w.injected === null };
+    case "walk left":
+      // Whoever was at the elbow may be gone; a person who injects only with somebody makes the pen ready anew.
+      return w.opened || !a.person.helperOnly ? { ...w, helper: null } : { ...w, helper: null, number: null, pen: null, dial: null };
     case "went back":
       return voidIn(w, event.to);
     case "reading grew old":

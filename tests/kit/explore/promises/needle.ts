@@ -50,6 +50,7 @@ function penFault(l: Ledger, s: Seen, w: WalkAccount): string | null {
     .find((p) => p.pen.id === w.pen?.id);
   const today = day(stampOf(s).wall, stampOf(s).offset);
   if (!w.pen || !pen || !card) return "no pen";
+  if (s.a.person.helperOnly && w.helper === null) return "nobody at the elbow";
   if (pen.pen.person !== s.a.person.id) return "another person's pen";
   if (pen.pen.kind === "long-acting" || pen.pen.insulinId !== card.insulin.id) return "the wrong insulin";
   if (pen.retired) return "a pen put aside";
