@@ -76,9 +76,9 @@ export function waitOver(walk: Walk, now: Stamp, sure: boolean): boolean {
   return ms !== null && ms >= walk.wait.ms;
 }
 
-/** Milliseconds still to wait, for showing; the whole wait while time is doubtful. */
+/** Milliseconds still to wait, for showing; the whole wait while time is doubtful, and none for a low: there the reading is asked for. */
 export function waitLeft(walk: Walk, now: Stamp, sure: boolean): number {
-  if (!walk.wait) return 0;
+  if (!walk.wait || (!sure && walk.wait.for === "recheck")) return 0;
   const ms = elapsed(walk.wait.began, now, sure);
   return ms === null ? walk.wait.ms : Math.max(0, walk.wait.ms - ms);
 }

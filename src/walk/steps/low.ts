@@ -24,7 +24,8 @@ export function lowStage(c: Ctx): LowStage {
   if (low.callRaised) return c.walk.draft ? "number" : "call";
   if (c.walk.draft) return "number";
   if (low.due === "treat") return "treat";
-  return recheckLeft(c) > 0 ? "wait" : "recheck";
+  // In doubt nothing is counted down: the reading says more than the clock.
+  return c.sure && recheckLeft(c) > 0 ? "wait" : "recheck";
 }
 
 /** Milliseconds until the new reading. 0 where the clocks cannot say: measuring too early frees no dose, and waiting without end may hurt. */

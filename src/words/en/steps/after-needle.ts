@@ -85,6 +85,7 @@ export function sayLow(c: Ctx): Say {
   const grams = careNumber(c.card, "treatGrams");
   const waits = c.walk.wait?.ms ?? 0;
   const onHands = low?.due === "recheck" && low.readings.at(-1)?.word === "HI" ? ["HI may be sugar on your hands."] : [];
+  const unsure = c.sure ? [] : ["The time is not sure."];
   switch (lowStage(c)) {
     case "number":
       return sayDraft(c);
@@ -112,7 +113,10 @@ export function sayLow(c: Ctx): Say {
         ],
       };
     case "recheck":
-      return { title: "Measure again", lines: [...onHands, "Wash the sugar off your hands.", "Measure again. Say or press the number."] };
+      return {
+        title: "Measure again",
+        lines: [...unsure, ...onHands, "Wash the sugar off your hands.", "Measure again. Say or press the number."],
+      };
     case "call":
       return {
         title: "Call for help",
