@@ -3,7 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { freshPenCheck } from "./fresh.ts";
-import type { Draft, Low, Walk } from "./state.ts";
+import type { Draft, Low, PenCheck, Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
 
 const quiet = { draft: null, wait: null, waitDone: null } as const;
@@ -17,6 +17,14 @@ function given(walk: Walk, event: Extract<Happened, { type: "number given" }>, a
 
 function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
   return { ...low, due: "treat", readings: [...low.readings, { glucose, word }] };
+}
+
+/** Common practice, no source: a needle that gives nothing two times is taken for blocked. */
+const BLOCKED_AT = 2;
+
+function tested(check: PenCheck, stream: boolean): PenCheck {
+  const dry = stream ? check.dry : check.dry + 1;
+  return { ...check, primed: stream, dry, needle: check.needle && dry !== BLOCKED_AT };
 }
 
 /** Our choice, no source: a meal that was ready so long ago is asked about again. */
@@ -149,7 +157,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "pen check grew old":
       return { ...withoutAll(walk, ["pen", "dial", "skin"]), penCheck: { ...freshPenCheck, again: true } };
     case "pen primed":
-      return { ...walk, penCheck: { ...walk.penCheck, primed: event.stream } };
+      return { ...walk, penCheck: tested(walk.penCheck, event.stream) };
     case "dose dialled":
       return { ...walk, ...quiet, dial: { units: event.units, how: event.how }, dialFirst: null };
     case "spot offered":

@@ -3,7 +3,16 @@ import type { MealName } from "#events/card.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { PenCheck, Walk } from "./state.ts";
 
-export const freshPenCheck: PenCheck = { again: false, pen: null, looked: false, mixed: false, needle: false, fitted: null, primed: false };
+export const freshPenCheck: PenCheck = {
+  again: false,
+  pen: null,
+  looked: false,
+  mixed: false,
+  needle: false,
+  fitted: null,
+  dry: 0,
+  primed: false,
+};
 
 export function freshWalk(id: string, kind: "meal" | "low", meal: MealName | null, at: Stamp): Walk {
   return {

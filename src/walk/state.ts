@@ -10,7 +10,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 4;
+export const FOLD_VERSION = 5;
 
 export interface Wait {
   for: WaitFor;
@@ -58,6 +58,8 @@ export interface PenCheck {
   again: boolean;
   /** When the needle was fitted. */
   fitted: Stamp | null;
+  /** How often a test brought no stream. */
+  dry: number;
   primed: boolean;
 }
 

@@ -5,7 +5,10 @@ import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRul
 import { helpers } from "./card.ts";
 import { careNumber } from "./care-ms.ts";
 
-export type PenStage = "helper" | "pick" | "look" | "mix" | "needle" | "prime";
+export type PenStage = "helper" | "pick" | "look" | "mix" | "needle" | "prime" | "no stream";
+
+/** Common practice, no source: once more, once with a new needle, then it is the pen. */
+const DRY_AT_MOST = 3;
 
 /** Every pen of the house that is not put aside: the other person's too, since a hand may pick it up. */
 export const pensInHouse = (c: Ctx) => Object.values(c.house.people).flatMap((p) => p.pens.filter((pen) => !pen.retired));
@@ -18,6 +21,7 @@ export function penStage(c: Ctx): PenStage {
   if (!check.pen) return "pick";
   if (!check.looked) return "look";
   if (penInHand(c)?.pen.cloudy && !check.mixed) return "mix";
+  if (check.dry >= DRY_AT_MOST) return "no stream";
   return check.needle ? "prime" : "needle";
 }
 
@@ -43,6 +47,8 @@ function offers(c: Ctx): Offer[] {
       return [press("main", { do: "needle fitted" })];
     case "prime":
       return [press("main", { do: "primed", stream: true }), press("no", { do: "primed", stream: false })];
+    case "no stream":
+      return [press("stop", { do: "leave" })];
   }
 }
 
@@ -97,7 +103,10 @@ export const pen: StepRules = {
         return happen({ type: "needle fitted" });
       case "primed":
         if (intent.stream) return happen({ type: "pen primed", stream: true });
-        return refuse({ no: "no stream" }, { type: "pen primed", stream: false });
+        // The next screen says what to do after the second and the third time.
+        return c.walk.penCheck.dry === 0
+          ? refuse({ no: "no stream" }, { type: "pen primed", stream: false })
+          : happen({ type: "pen primed", stream: false });
       default:
         return happen();
     }

@@ -148,7 +148,7 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "insulin look":
       return say("Stop. Do not use it", "This insulin does not look right.", "It may not work.", "Put the pen aside. Take a new pen.");
     case "no stream":
-      return say("No stream", "No stream came.", "The needle may be blocked.", "Test the pen again. Then change the needle.");
+      return say("No stream", "No stream came.", "The needle may be blocked.", "Test the pen again.");
     case "dial is not the card":
       return say(
         "The numbers differ",

@@ -156,6 +156,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
     check.looked,
     check.mixed,
     check.needle && needleAge(check.fitted, now, sure),
+    check.dry,
     check.primed,
     w.dial !== null,
     w.offered && (w.offered.fullRest ? "full" : "short"),

@@ -42,7 +42,14 @@ export function sayPen(c: Ctx): Say {
       // Roll 10 times, tip 10 times, look: a nursing article named in the facts of the trade.
       return { title: "Mix the insulin", lines: ["Roll the pen ten times. Tip it ten times.", "It is ready when it is evenly milky."] };
     case "needle":
+      if (c.walk.penCheck.dry > 0)
+        return { title: "New needle", lines: ["No stream two times. Take the needle off.", "New needle. Both caps off."] };
       return { title: "New needle", lines: ["New needle. Both caps off."], short: ["New needle."] };
+    case "no stream":
+      return {
+        title: "No stream",
+        lines: ["No stream came three times.", "Do not inject with this pen.", `Call ${clinicOf(c)}.`, "For another pen, press Back."],
+      };
     case "prime":
       return {
         title: "Test the pen",
