@@ -31,6 +31,10 @@ export const groups = (): readonly FoodGroup[] => FOOD_GROUPS;
 /** The groups a meal is built from: all but what is kept for a low. Juice, sugar and raisins are found under drinks, sweets and fruit as well. */
 export const mealGroups = (): readonly FoodGroup[] => FOOD_GROUPS.filter((group) => group !== "fast sugar");
 
+/** Tablets and gel: kept for a low, and no food of any meal. */
+export const onlyForLows = (food: Food): boolean =>
+  food.group === "fast sugar" && !Object.values(ALSO).some((ids) => ids.includes(food.id));
+
 /** The foods of a group: its own in the table's order, then those that are also looked for there. */
 export const byGroup = (group: FoodGroup): Food[] => {
   const also = ALSO[group] ?? [];

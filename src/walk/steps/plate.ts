@@ -6,7 +6,9 @@ import { grams } from "#events/quantity.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { foodById } from "#rules/food/foods.ts";
 import { fromServings } from "#rules/food/grams.ts";
+import { onlyForLows } from "#rules/food/groups.ts";
 import { lineFor, plateTotal } from "#rules/food/plate.ts";
+import { isAfterLow } from "#walk/after-low.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 
@@ -65,6 +67,12 @@ function giveTotal(c: Ctx, total: number, from: string | null): Outcome {
 function addFood(c: Ctx, intent: Extract<Intent, { do: "add food" }>): Outcome {
   const food = foodById(intent.food);
   if (!food) return refuse({ no: "food", why: "not in the table", food: intent.food });
+  // Sugar that treated a low is never dosed for (mistake 32): after one, juice and honey are taken for it too.
+  if (onlyForLows(food) || (food.group === "fast sugar" && isAfterLow(c)))
+    return refuse(
+      { no: "food", why: "treats a low", food: intent.food },
+      { type: "near miss", step: "plate", what: "sugar for a low on the plate", detail: intent.food },
+    );
   const line = lineFor(food, intent.portions, c.card?.carbohydrate ?? "total", locale(c));
   if ("refused" in line) return refuse({ no: "food", why: line.refused, food: intent.food });
   return happen({ type: "food put on the plate", line });

@@ -170,6 +170,13 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "wait is not over":
       return say("Not yet", "The wait is not over.", "A little more time is needed.", "Wait for the tone.");
     case "food":
+      if (r.why === "treats a low")
+        return say(
+          "Sugar for a low",
+          "This sugar treats a low.",
+          "Sugar for a low is never counted for insulin.",
+          "Leave it off the plate.",
+        );
       return say(
         "Not this food",
         "I do not know this food well enough.",

@@ -272,7 +272,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     looksAt: "foods put on the plate and taken off, a usual meal, back and again",
     facts: bramAt(byDay(ratioCard)),
     texts: { reading: ["7.0"], grams: ["45.5"], servings: ["2"] },
-    foods: ["bread-white", "no such food"],
+    foods: ["bread-white", "glucose-gel", "no such food"],
     around: seconds(16 * 60),
     follows: upToTheDose,
   },

@@ -43,6 +43,7 @@ const refusals: Refusal[] = [
   { no: "not ready to inject", why: "dial" },
   { no: "wait is not over" },
   { no: "food", why: "not in the table", food: "x" },
+  { no: "food", why: "treats a low", food: "glucose-gel" },
 ];
 
 const silences = ["no card", "hole between bands", "reading is low", "no longer valid", "above the largest dose", "no food-only row"].map(

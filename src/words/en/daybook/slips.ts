@@ -28,6 +28,8 @@ export function saySlip(slip: Of<"near miss">): string | null {
       return `Their own number was ${detail ?? "another one"}. The card said another.`;
     case "telephoned number above the largest dose":
       return `A telephoned ${detail ?? "number"} was above the largest dose. It was not used.`;
+    case "sugar for a low on the plate":
+      return "Sugar for a low was put on the plate. It was not counted.";
     case "second dose":
       return "A second dose was not started.";
     case "two numbers differ": {
