@@ -1,0 +1,124 @@
+// Everything that may be said at a question, and everything else that is likely to be said: both are scored, so that a word that is no answer
+// has a place of its own to go and is not bent to the nearest answer.
+import type { SaidUnit } from "#speech/numbers.ts";
+import type { SpokenOffer } from "#speech/understand.ts";
+import { inWords } from "#words/numbers.ts";
+import { type Lexicon, waysToSay } from "./lexicon.ts";
+import { Trie } from "./trie.ts";
+
+/** What the ear is to expect. A number outside the range is heard as what it is, and is no answer. */
+export interface Hearing {
+  offers: readonly SpokenOffer[];
+  /** Of the number offer: smallest, largest, and steps of 1, 0.5 or 0.1. */
+  range?: { low: number; high: number; step: 1 | 0.5 | 0.1 };
+  /** Names of foods, while the plate is filled. */
+  foods?: readonly string[];
+}
+
+/** Words of other questions and of every kitchen. */
+const ELSEWHERE =
+  "yes;no;okay;yeah;help;again;repeat;quiet;back;go back;go on;carry on;ready;done;stop;stop here;wait;not yet;all of it;half;hardly any;left;right;low;high;breakfast;lunch;dinner;snack;tea;the same;change it;i am not sure;i do not know;something is wrong;i feel low;i took it;hello;thank you;come here;what;who;now;then;more;one more".split(
+    ";",
+  );
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .replace(/\d+(?:\.\d+)?/g, (figure) => inWords(figure, "en-US"))
+    .replace(/-/g, " ")
+    .replace(/[^a-z' ]/g, "")
+    .split(" ")
+    .filter((w) => w !== "");
+
+const spoken = (n: number, and: boolean): string => inWords(String(n), and ? "en-GB" : "en-US").replace(/-/g, " ");
+const inDigits = (n: number): string => [...String(n)].map((d) => spoken(Number(d), false)).join(" ");
+
+/** Every way of saying the whole numbers 0 to 999, tenths up to 33.9 and halves up to 99.5 that `readNumber` reads. */
+function numberForms(): { forms: string[]; value: number }[] {
+  const all: { forms: string[]; value: number }[] = [];
+  for (let n = 0; n <= 999; n++) {
+    const forms = [spoken(n, false), spoken(n, true)];
+    if (n >= 10) forms.push(inDigits(n));
+    if (n >= 100 && n % 100 >= 10) forms.push(`${spoken(Math.floor(n / 100), false)} ${spoken(n % 100, false)}`);
+    all.push({ forms: [...new Set(forms)], value: n });
+  }
+  for (let n = 0; n < 340; n++) {
+    if (n % 10 !== 0) all.push({ forms: [`${spoken(Math.floor(n / 10), false)} point ${spoken(n % 10, false)}`], value: n / 10 });
+    else all.push({ forms: [`${spoken(n / 10, false)} point zero`], value: n / 10 });
+  }
+  for (let n = 1; n < 100; n++) all.push({ forms: [`${spoken(n, false)} and a half`], value: n + 0.5 });
+  return all;
+}
+
+const KEY = (value: number): string => `number ${value}`;
+
+/** The number a key stands for, or null. */
+export const numberOfKey = (key: string): number | null => (key.startsWith("number ") ? Number(key.slice(7)) : null);
+
+/** All numbers, once for every question. */
+export function numberTrie(lexicon: Lexicon): Trie {
+  const trie = new Trie();
+  for (const { forms, value } of numberForms()) for (const text of forms) addTo(trie, text, KEY(value), lexicon);
+  return trie;
+}
+
+function addTo(trie: Trie, text: string, key: string, lexicon: Lexicon): boolean {
+  const ways = waysToSay(wordsOf(text), lexicon);
+  for (const way of ways) trie.add(way, { key, text });
+  return ways.length > 0;
+}
+
+export interface Expected {
+  /** Phrases of the question and of elsewhere; numbers have a trie of their own. */
+  phrases: Trie;
+  /** Whether an utterance with this key answers the question. */
+  answers(key: string): boolean;
+  /** Phrases with a word nobody wrote down: buttons only. */
+  unheard: string[];
+}
+
+const within = (value: number, { low, high, step }: NonNullable<Hearing["range"]>): boolean =>
+  value >= low && value <= high && Math.abs(value / step - Math.round(value / step)) < 1e-6;
+
+/** Numbers said with the unit of the question: only those that answer it. */
+function addWithUnit(trie: Trie, range: NonNullable<Hearing["range"]>, unit: SaidUnit, lexicon: Lexicon): void {
+  for (let n = 0; n <= Math.min(999, range.high); n += range.step === 0.1 ? 1 : range.step) {
+    if (!within(n, range)) continue;
+    const text = Number.isInteger(n) ? spoken(n, false) : n > 1 ? `${spoken(Math.floor(n), false)} and a half` : "zero point five";
+    addTo(trie, `${text} ${n === 1 ? unit.replace(/s$/, "") : unit}`, KEY(n), lexicon);
+  }
+}
+
+export function expected(hearing: Hearing, lexicon: Lexicon): Expected {
+  const phrases = new Trie();
+  const keys = new Set<string>();
+  const unheard: string[] = [];
+  const own = new Set<string>();
+  for (const offer of hearing.offers) {
+    if (!("phrases" in offer)) continue;
+    keys.add(offer.id);
+    for (const phrase of offer.phrases) {
+      own.add(wordsOf(phrase).join(" "));
+      if (!addTo(phrases, phrase, offer.id, lexicon)) unheard.push(phrase);
+    }
+  }
+  for (const food of hearing.foods ?? []) {
+    const key = `food ${food}`;
+    if (addTo(phrases, food, key, lexicon)) keys.add(key);
+    else unheard.push(food);
+  }
+  for (const text of ELSEWHERE) if (!own.has(text)) addTo(phrases, text, `elsewhere ${text}`, lexicon);
+  const number = hearing.offers.find((o) => "number" in o);
+  const { range } = hearing;
+  if (number !== undefined && "unit" in number && number.unit !== undefined && range !== undefined)
+    addWithUnit(phrases, range, number.unit, lexicon);
+  return {
+    phrases,
+    unheard,
+    answers(key) {
+      const value = numberOfKey(key);
+      if (value === null) return keys.has(key);
+      return number !== undefined && (range === undefined || within(value, range));
+    },
+  };
+}
