@@ -8,6 +8,7 @@ import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
+import { withoutShapes } from "#words/en/who.ts";
 import type { Say } from "#words/say.ts";
 import { type ChromeAct, type Heardable, spokenButtons, spokenOffers } from "./spoken-offers.ts";
 
@@ -60,7 +61,8 @@ export class Talk {
       : offers.flatMap((o) =>
           o.offer === "press" && (o.role === "main" || o.role === "no" || o.role === "choice") ? [labelOf(o.intent, house).shown] : [],
         );
-    const names = presses.length > 0 ? [`${FIXED.press} ${presses.slice(0, 3).join(`, ${FIXED.or} `)}.`] : [];
+    const named = presses.slice(0, 3).map(withoutShapes);
+    const names = named.length > 0 ? [`${FIXED.press} ${named.join(`, ${FIXED.or} `)}.`] : [];
     const last = lines.at(-1);
     this.settings.turns.present({
       key: refusal ? `${key} ${JSON.stringify(refusal)}` : key,

@@ -17,6 +17,8 @@ export interface FiveThingsProps {
   quiet: Thing;
   back: Thing;
   wrong: Thing;
+  /** Whose turn it is: a shape and a name, between the things. */
+  who?: { shape: string; name: string } | undefined;
 }
 
 const mark = (
@@ -25,9 +27,15 @@ const mark = (
   </span>
 );
 
-export function FiveThings({ name, help, again, quiet, back, wrong }: FiveThingsProps) {
+export function FiveThings({ name, help, again, quiet, back, wrong, who }: FiveThingsProps) {
   return (
     <nav class="five" aria-label={name}>
+      {who ? (
+        <p class="five-who">
+          <span aria-hidden="true">{who.shape}</span>
+          <span class="five-name">{who.name}</span>
+        </p>
+      ) : null}
       <div class="five-first">
         <BigButton role="bar" icon={mark} {...help} />
         <BigButton role="bar" safe {...again} />

@@ -49,6 +49,20 @@ describe("the kitchen screen", () => {
   });
 });
 
+describe("in a house of two", () => {
+  it("a walk carries the name and the shape of its person on every screen, and on the button that carries on", async () => {
+    const t = await open();
+    const who = t.page.locator(".five-who");
+    expect(await who.count()).toBe(0);
+    await walkMeal(t, finger(t), LUNCH, "reading");
+    expect((await who.innerText()).split(/\s+/)).toEqual(["●", "Marta"]);
+    await press(t, FIXED.wrong);
+    expect(await who.innerText()).toContain("Marta");
+    await answer(t, finger(t), { do: "leave" });
+    await named(t, "Carry on: ● Marta").waitFor();
+  });
+});
+
 describe("a walk that ends at its first question", () => {
   it.each([
     ["yes", "Saved. Marta, you took that dose."],

@@ -9,6 +9,7 @@ import { FIXED } from "#words/en/fixed.ts";
 import { afterMealAnswer, didITakeIt, dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { clock, dayAndMonth } from "#words/en/when.ts";
+import { markedName } from "#words/en/who.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 
@@ -36,8 +37,6 @@ export interface KitchenScreenProps {
   onDayBook(): void;
   onDrawer(): void;
 }
-
-const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as const;
 
 export function KitchenScreen(props: KitchenScreenProps) {
   const { house, now, onIntent, chrome, views, onViews } = props;
@@ -80,7 +79,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           lines={[FIXED.who]}
           buttons={people
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
-            .map((p) => ({ label: `${SHAPES[p.person.shape]} ${p.person.name}`, press: () => go(view.wish, p) }))}
+            .map((p) => ({ label: markedName(p.person), press: () => go(view.wish, p) }))}
         />
       );
     case "meal": {

@@ -5,6 +5,8 @@ import { useBack } from "./hear.ts";
 
 export interface Chrome {
   quiet: boolean;
+  /** Whose walk this is, where more than one person could be meant. */
+  who?: { shape: string; name: string } | undefined;
   onHelp(): void;
   onAgain(): void;
   onQuiet(): void;
@@ -17,6 +19,7 @@ export function Bar({ chrome }: { chrome: Chrome }) {
   return (
     <FiveThings
       name={FIXED.constant}
+      who={chrome.who}
       help={{ label: FIXED.help, onPress: chrome.onHelp }}
       again={{ label: FIXED.again, onPress: chrome.onAgain }}
       quiet={{ label: chrome.quiet ? FIXED.goOn : FIXED.quiet, onPress: chrome.onQuiet }}

@@ -1,12 +1,14 @@
 // The name of every answer: what its button shows, and the phrases the ear takes for it. Phrases are whole, distinct and rich in vowels.
 import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
+import type { Person } from "#events/person.ts";
 import { nameOf } from "#rules/food/foods.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 import { type Label, label } from "#words/say.ts";
 import { gramsOf } from "./amounts.ts";
+import { markedName } from "./who.ts";
 
 const YES = ["yes", "yes it is", "that is right", "correct"] as const;
 const NO = ["no", "no it is not", "that is wrong"] as const;
@@ -44,6 +46,13 @@ function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
   return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
 }
 
+/** In a house of two the name has its shape: one abandoned walk looks like another. */
+function carryOn(house: HouseState, person: Person | undefined): Label {
+  const name = person?.name ?? "";
+  const shown = person && Object.keys(house.people).length > 1 ? markedName(person) : name;
+  return { shown: `Carry on: ${shown}`, said: [`carry on: ${name.toLowerCase()}`, "carry on"] };
+}
+
 /** House and intent to the label. Numbers in labels repeat the value: "Yes, 180". */
 export function labelOf(intent: Intent, house: HouseState): Label {
   const me = frontPerson(house);
@@ -57,7 +66,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
         ? label(`${house.people[intent.person]?.person.name ?? ""} feels low`)
         : label("I feel low", "i feel strange", "low sugar");
     case "turn to":
-      return label(`Carry on: ${house.people[intent.person]?.person.name ?? ""}`, "carry on");
+      return carryOn(house, house.people[intent.person]?.person);
     case "set aside":
       return label("Put this aside");
     case "answer meal":
