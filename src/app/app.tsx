@@ -3,6 +3,7 @@ import type { ComponentChildren } from "preact";
 import { useCallback, useContext, useEffect, useState } from "preact/hooks";
 import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
 import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
+import { AboutScreen } from "#screens/shared/about-screen.tsx";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { BackContext, type HearableScreen, HearContext } from "#screens/shared/hear.ts";
 import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
@@ -21,7 +22,9 @@ import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, HELP } from "#words/en/fixed.ts";
 import { numbersToCall, sayCaller } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
+import { shapeOf } from "#words/en/who.ts";
 import type { Desk } from "./desk.ts";
+import { APP_VERSION } from "./version.ts";
 
 export interface AppProps {
   desk: Desk;
@@ -83,6 +86,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const focusHeading = prefs.voice === "screen reader";
   const chrome: Chrome = {
     quiet: desk.quiet.value,
+    who: me && Object.keys(house.people).length > 1 ? { shape: shapeOf(me.person), name: me.person.name } : undefined,
     onHelp: () => desk.chrome("help"),
     onAgain: () => desk.chrome("again"),
     onQuiet: () => desk.chrome("quiet"),
@@ -130,6 +134,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
         onBack={close}
       />
     );
+  if (overlay === "about")
+    return <AboutScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} version={APP_VERSION} onBack={close} />;
   if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
   if (overlay === "help") {
     const volume = (step: number) => Math.min(5, Math.max(1, prefs.volume + step)) as typeof prefs.volume;
@@ -151,6 +157,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           scanning: prefs.oneSwitch,
           drawer: () => desk.open("drawer"),
           dayBook: () => desk.open("day book"),
+          about: () => desk.open("about"),
         }}
       />
     );

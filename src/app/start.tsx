@@ -17,10 +17,10 @@ import { Page } from "./page.tsx";
 import { soundParts } from "./parts.ts";
 import { Recorder } from "./recorder.ts";
 import { watchForUpdates } from "./update.ts";
+import { APP_VERSION } from "./version.ts";
 import "#ui/theme.css";
 import "#screens/screens.css";
 
-const APP_VERSION = "0.1.0";
 const WORDS_VERSION = "en-1";
 const WINDOW_LOCK = "tablebell window";
 

@@ -57,6 +57,7 @@ export interface HelpActs {
   scanning: boolean;
   drawer(): void;
   dayBook(): void;
+  about(): void;
 }
 
 export function HelpScreen(props: OverlayProps & { lines: readonly string[]; acts: HelpActs; inWalk: boolean }) {
@@ -85,6 +86,7 @@ export function HelpScreen(props: OverlayProps & { lines: readonly string[]; act
           { label: FIXED.dayBook, press: acts.dayBook },
           { label: FIXED.drawer, press: acts.drawer },
         ]),
+    { label: FIXED.about, press: acts.about },
   ];
   return (
     <ChoicesScreen

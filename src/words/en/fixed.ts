@@ -37,6 +37,7 @@ export const FIXED = {
   low: "I feel low",
   dayBook: "Day book",
   drawer: "Drawer",
+  about: "About Tablebell",
   voiceMode: "Who speaks?",
   appSpeaks: "Tablebell speaks and listens",
   appSpeaksOnly: "Tablebell speaks",
