@@ -55,7 +55,10 @@ const KEY = (value: number): string => `number ${value}`;
 /** The number a key stands for, or null. */
 export const numberOfKey = (key: string): number | null => (key.startsWith("number ") ? Number(key.slice(7)) : null);
 
-/** All numbers, once for every question. */
+/** A few numbers as words of elsewhere, for a question that asks for none. */
+const STRAY_NUMBERS: readonly number[] = [...Array(21).keys(), 30, 40, 50, 60, 70, 80, 90];
+
+/** All numbers, once for every question that asks for one. */
 export function numberTrie(lexicon: Lexicon): Trie {
   const trie = new Trie();
   for (const { forms, value } of numberForms()) for (const text of forms) addTo(trie, text, KEY(value), lexicon);
@@ -69,6 +72,8 @@ function addTo(trie: Trie, text: string, key: string, lexicon: Lexicon): boolean
 }
 
 export interface Expected {
+  /** Whether all numbers are to be scored as well. */
+  numbers: boolean;
   /** Phrases of the question and of elsewhere; numbers have a trie of their own. */
   phrases: Trie;
   /** Whether an utterance with this key answers the question. */
@@ -110,9 +115,11 @@ export function expected(hearing: Hearing, lexicon: Lexicon): Expected {
   for (const text of ELSEWHERE) if (!own.has(text)) addTo(phrases, text, `elsewhere ${text}`, lexicon);
   const number = hearing.offers.find((o) => "number" in o);
   const { range } = hearing;
+  if (number === undefined) for (const n of STRAY_NUMBERS) addTo(phrases, spoken(n, false), KEY(n), lexicon);
   if (number !== undefined && "unit" in number && number.unit !== undefined && range !== undefined)
     addWithUnit(phrases, range, number.unit, lexicon);
   return {
+    numbers: number !== undefined,
     phrases,
     unheard,
     answers(key) {

@@ -37,7 +37,8 @@ export function listen(samples: Float32Array, what: Expected, ear: Ear): Listene
   if (features.rows === 0) return { together: [], each: [], free: { score: 0, phones: 0 } };
   const scores = ear.members.map((member) => member(features));
   const joint = mean(scores);
-  const fits = (of: Matrix) => [...fitsOf(of, what.phrases), ...fitsOf(of, ear.numbers)].sort((a, b) => b.score - a.score);
+  const fits = (of: Matrix) =>
+    [...fitsOf(of, what.phrases), ...(what.numbers ? fitsOf(of, ear.numbers) : [])].sort((a, b) => b.score - a.score);
   const once = (list: ReturnType<typeof fits>) => list.filter((fit, i) => list.findIndex((f) => f.key === fit.key) === i);
   return { together: once(fits(joint)), each: scores.map((s) => fits(s)[0]?.key), free: freeFit(joint) };
 }

@@ -7,62 +7,95 @@ export interface Fit extends Utterance {
   score: number;
 }
 
-/** Ways that fall this far behind the best one of their frame are given up (natural logarithm); far beyond every margin that decides anything. */
-const BEAM = 40;
+/** Ways that fall this far behind the best one of their frame are given up (natural logarithm); well beyond every margin that decides anything. */
+const BEAM = 22;
 const BLANK = 0;
 const NEVER = Number.NEGATIVE_INFINITY;
 
+/** The ways that are alive after a frame: for each node, the best score in its phone and in the silence after it. */
+class Alive {
+  readonly inPhone: Float64Array;
+  readonly inBlank: Float64Array;
+  readonly nodes: Int32Array;
+  count = 0;
+
+  constructor(size: number) {
+    this.inPhone = new Float64Array(size).fill(NEVER);
+    this.inBlank = new Float64Array(size).fill(NEVER);
+    this.nodes = new Int32Array(size);
+  }
+
+  phone(node: number, score: number): void {
+    if (score === NEVER) return;
+    this.#touch(node);
+    if (score > (this.inPhone[node] as number)) this.inPhone[node] = score;
+  }
+
+  blank(node: number, score: number): void {
+    this.#touch(node);
+    if (score > (this.inBlank[node] as number)) this.inBlank[node] = score;
+  }
+
+  /** Gives up what fell behind. */
+  prune(): void {
+    let best = NEVER;
+    for (let i = 0; i < this.count; i++) best = Math.max(best, this.best(this.nodes[i] as number));
+    let kept = 0;
+    for (let i = 0; i < this.count; i++) {
+      const node = this.nodes[i] as number;
+      if (this.best(node) >= best - BEAM) this.nodes[kept++] = node;
+      else this.#forget(node);
+    }
+    this.count = kept;
+  }
+
+  clear(): void {
+    for (let i = 0; i < this.count; i++) this.#forget(this.nodes[i] as number);
+    this.count = 0;
+  }
+
+  best(node: number): number {
+    return Math.max(this.inPhone[node] as number, this.inBlank[node] as number);
+  }
+
+  #touch(node: number): void {
+    if (this.inPhone[node] === NEVER && this.inBlank[node] === NEVER) this.nodes[this.count++] = node;
+  }
+
+  #forget(node: number): void {
+    this.inPhone[node] = NEVER;
+    this.inBlank[node] = NEVER;
+  }
+}
+
 /** `scores`: log probabilities, a row a frame. Best first, one a key; only what survived the beam. */
 export function fitsOf(scores: Matrix, trie: Trie): Fit[] {
-  const size = trie.phone.length;
-  let inPhone = new Float64Array(size).fill(NEVER);
-  let inBlank = new Float64Array(size).fill(NEVER);
-  let nextPhone = new Float64Array(size).fill(NEVER);
-  let nextBlank = new Float64Array(size).fill(NEVER);
-  let active: number[] = [0];
-  inBlank[0] = 0;
+  let now = new Alive(trie.phone.length);
+  let next = new Alive(trie.phone.length);
+  now.blank(0, 0);
   for (let frame = 0; frame < scores.rows; frame++) {
     const row = frame * scores.width;
     const blank = scores.values[row + BLANK] as number;
-    const touched: number[] = [];
-    let best = NEVER;
-    const reach = (node: number, phone: number, silence: number): void => {
-      if (nextPhone[node] === NEVER && nextBlank[node] === NEVER) touched.push(node);
-      if (phone > (nextPhone[node] as number)) nextPhone[node] = phone;
-      if (silence > (nextBlank[node] as number)) nextBlank[node] = silence;
-      best = Math.max(best, phone, silence);
-    };
-    for (const node of active) {
-      const phone = inPhone[node] as number;
-      const silence = inBlank[node] as number;
-      const either = Math.max(phone, silence);
+    for (let i = 0; i < now.count; i++) {
+      const node = now.nodes[i] as number;
       const own = trie.phone[node] as number;
-      reach(node, node === 0 ? NEVER : phone + (scores.values[row + own] as number), either + blank);
+      const silence = now.inBlank[node] as number;
+      const either = now.best(node);
+      next.phone(node, (now.inPhone[node] as number) + (scores.values[row + own] as number));
+      next.blank(node, either + blank);
       for (const child of trie.children[node] as number[]) {
         const sound = trie.phone[child] as number;
         // The same phone twice in a row needs a silence between, or it would be one.
-        const from = sound === own ? silence : either;
-        if (from !== NEVER) reach(child, from + (scores.values[row + sound] as number), NEVER);
+        next.phone(child, (sound === own ? silence : either) + (scores.values[row + sound] as number));
       }
     }
-    for (const node of active) {
-      inPhone[node] = NEVER;
-      inBlank[node] = NEVER;
-    }
-    [inPhone, nextPhone] = [nextPhone, inPhone];
-    [inBlank, nextBlank] = [nextBlank, inBlank];
-    active = [];
-    for (const node of touched) {
-      if (Math.max(inPhone[node] as number, inBlank[node] as number) >= best - BEAM) active.push(node);
-      else {
-        inPhone[node] = NEVER;
-        inBlank[node] = NEVER;
-      }
-    }
+    now.clear();
+    [now, next] = [next, now];
+    now.prune();
   }
   const byKey = new Map<string, Fit>();
-  for (const node of active) {
-    const score = Math.max(inPhone[node] as number, inBlank[node] as number);
+  for (const node of now.nodes.subarray(0, now.count)) {
+    const score = now.best(node);
     for (const end of trie.ends.get(node) ?? []) {
       if (score > (byKey.get(end.key)?.score ?? NEVER)) byKey.set(end.key, { ...end, score });
     }

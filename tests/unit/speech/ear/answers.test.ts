@@ -1,0 +1,93 @@
+import { readFile } from "node:fs/promises";
+import { describe, expect, it } from "vitest";
+import { FOODS } from "#rules/food/foods.ts";
+import { expected, type Hearing, numberOfKey, numberTrie } from "#speech/ear/answers.ts";
+import { decide, LIMITS } from "#speech/ear/decide.ts";
+import { lexiconOf } from "#speech/ear/lexicon.ts";
+import { readManifest } from "#speech/ear/manifest.ts";
+import { readNumber } from "#speech/numbers.ts";
+
+const folder = new URL("../../../../public/ear/", import.meta.url);
+const manifest = readManifest(JSON.parse(await readFile(new URL("ear.json", folder), "utf8")));
+const lexicon = lexiconOf(await readFile(new URL("words.tsv", folder), "utf8"), manifest.phones);
+const reading: Hearing = {
+  offers: [
+    { id: "help", phrases: ["help"] },
+    { id: "number", number: true, unit: "units" },
+  ],
+  range: { low: 1, high: 60, step: 0.5 },
+};
+
+describe("what the ear expects", () => {
+  it("writes every number so that it is read back as that number", () => {
+    const ends = [...numberTrie(lexicon).ends.values()].flat();
+    expect(new Set(ends.map((e) => e.key)).size).toBe(1000 + 340 - 34 + 99 - 33);
+    for (const { key, text } of ends) expect([text, readNumber(text)]).toEqual([text, { kind: "number", text: String(numberOfKey(key)) }]);
+  });
+
+  it("takes a number of the range for an answer and no other", () => {
+    const what = expected(reading, lexicon);
+    expect(["number 15", "number 4.5", "number 60", "help"].map(what.answers)).toEqual([true, true, true, true]);
+    expect(["number 0", "number 61", "number 4.2", "number 150", "elsewhere yes"].map(what.answers)).toEqual([
+      false,
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it("says which phrases hold a word that nobody wrote down, and hears the rest", () => {
+    const what = expected({ offers: [{ id: "x", phrases: ["carry on qwertz", "carry on"] }] }, lexicon);
+    expect(what.unheard).toEqual(["carry on qwertz"]);
+    expect([...what.phrases.ends.values()].flat().some((e) => e.key === "x")).toBe(true);
+  });
+
+  it("can hear nearly every food of the table by name", () => {
+    const names = FOODS.flatMap((f) => [f.us, f.uk]);
+    const { unheard } = expected({ offers: [], foods: names }, lexicon);
+    expect(unheard.length / names.length).toBeLessThan(0.02);
+  });
+});
+
+describe("the decision", () => {
+  const what = expected(reading, lexicon);
+  const heard = (key: string, score: number, text = key) => ({ key, score, text });
+  const free = { score: -10, phones: 6 };
+  const listened = (...together: ReturnType<typeof heard>[]) => ({ together, each: [together[0]?.key, together[0]?.key], free });
+
+  it("understands what fits far better than anything else", () => {
+    expect(decide(listened(heard("number 12", -11, "twelve"), heard("number 20", -30)), what)).toEqual({
+      kind: "understood",
+      text: "twelve",
+    });
+  });
+
+  it("never bends a number outside the range to one inside it", () => {
+    expect(decide(listened(heard("number 150", -11, "one fifty"), heard("number 15", -30)), what)).toEqual({
+      kind: "turned away",
+      why: "another answer",
+    });
+  });
+
+  it("asks which, where a teen and its ten are both possible, however sure it is", () => {
+    expect(decide(listened(heard("number 15", -11, "fifteen"), heard("number 50", -90, "fifty")), what)).toEqual({
+      kind: "ask again",
+      texts: ["fifteen", "fifty"],
+    });
+  });
+
+  it("asks again when the members differ or the margin is small", () => {
+    const near = listened(heard("number 12", -11, "twelve"), heard("number 20", -11 - LIMITS.numberMargin / 2, "twenty"));
+    expect(decide(near, what)).toEqual({ kind: "ask again", texts: ["twelve", "twenty"] });
+    const differ = { ...listened(heard("number 12", -11, "twelve"), heard("number 20", -30, "twenty")), each: ["number 12", "number 20"] };
+    expect(decide(differ, what).kind).toBe("ask again");
+  });
+
+  it("turns away other talk, other answers and nothing at all", () => {
+    const talk = { ...listened(heard("help", -10 - 6 * (LIMITS.gapPerPhone + 0.1))), free };
+    expect(decide(talk, what)).toEqual({ kind: "turned away", why: "other speech" });
+    expect(decide(listened(heard("elsewhere yes", -11), heard("help", -30)), what)).toEqual({ kind: "turned away", why: "another answer" });
+    expect(decide({ together: [], each: [], free: { score: 0, phones: 0 } }, what)).toEqual({ kind: "turned away", why: "nothing said" });
+  });
+});
