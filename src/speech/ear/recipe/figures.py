@@ -64,7 +64,7 @@ def noises(rng, n: int, talkers: list[np.ndarray]) -> dict[str, np.ndarray]:
 
 
 def main(folder: str, paths: list[str], write: bool) -> None:
-    torch.set_num_threads(2)
+    torch.set_num_threads(1)
     z = np.load(f"{folder}/heldout.npz")
     spelled = {w: [INDEX[p] for p in s.split()] for w, s in zip(z["words"].tolist(), z["phones"].tolist())}
     lengths = z["lengths"]
