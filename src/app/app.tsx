@@ -2,8 +2,6 @@
 import type { ComponentChildren } from "preact";
 import { useCallback, useContext, useEffect, useState } from "preact/hooks";
 import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
-import { WalkScreen } from "#screens/kitchen/walk-screen.tsx";
-import { AboutScreen } from "#screens/shared/about-screen.tsx";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { BackContext, type HearableScreen, HearContext } from "#screens/shared/hear.ts";
 import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
@@ -22,7 +20,6 @@ import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, HELP } from "#words/en/fixed.ts";
 import { numbersToCall, sayCaller } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
-import { shapeOf } from "#words/en/who.ts";
 import type { Desk } from "./desk.ts";
 import { APP_VERSION } from "./version.ts";
 
@@ -74,6 +71,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const now = desk.now.value;
   const prefs = desk.prefs.value;
   const overlay = desk.overlay.value;
+  const walk = desk.walkPart.here.value;
   const me = frontPerson(house);
   const [views, setViews] = useState<readonly KitchenView[]>([]);
   const inWalk = me !== null;
@@ -86,7 +84,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const focusHeading = prefs.voice === "screen reader";
   const chrome: Chrome = {
     quiet: desk.quiet.value,
-    who: me && Object.keys(house.people).length > 1 ? { shape: shapeOf(me.person), name: me.person.name } : undefined,
+    who: me && Object.keys(house.people).length > 1 ? { shape: me.person.shape, name: me.person.name } : undefined,
     onHelp: () => desk.chrome("help"),
     onAgain: () => desk.chrome("again"),
     onQuiet: () => desk.chrome("quiet"),
@@ -103,6 +101,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
         <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p)} />
       ))}
       {tonesDue(house) && !hasTones() ? <Banner kind="wait" icon={<BellIcon />} text={FIXED.soundOff} /> : null}
+      {desk.walkPart.needed.value ? <Banner kind="wait" text={FIXED.walkComes} /> : null}
       {aside}
       {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}
     </>
@@ -134,8 +133,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
         onBack={close}
       />
     );
-  if (overlay === "about")
-    return <AboutScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} version={APP_VERSION} onBack={close} />;
+  if (overlay === "about" && walk)
+    return <walk.AboutScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} version={APP_VERSION} onBack={close} />;
   if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
   if (overlay === "help") {
     const volume = (step: number) => Math.min(5, Math.max(1, prefs.volume + step)) as typeof prefs.volume;
@@ -170,8 +169,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
         status={say.lines.join(" ")}
         alert={desk.refusal.value?.heading ?? ""}
       />
-      {me ? (
-        <WalkScreen
+      {me && walk ? (
+        <walk.WalkScreen
           {...common}
           now={now}
           say={say}

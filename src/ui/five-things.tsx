@@ -1,7 +1,7 @@
 // The five things that are always offered, in the same order and the same places (WCAG 3.2.6).
 // Landscape: four at the top, Back at the bottom left. Portrait: three and two at the top.
 import { BigButton } from "./button.tsx";
-import { OctagonIcon } from "./icons.tsx";
+import { OctagonIcon, type Shape, ShapeIcon } from "./icons.tsx";
 
 export interface Thing {
   label: string;
@@ -18,7 +18,7 @@ export interface FiveThingsProps {
   back: Thing;
   wrong: Thing;
   /** Whose turn it is: a shape and a name, between the things. */
-  who?: { shape: string; name: string } | undefined;
+  who?: { shape: Shape; name: string } | undefined;
 }
 
 const mark = (
@@ -30,12 +30,6 @@ const mark = (
 export function FiveThings({ name, help, again, quiet, back, wrong, who }: FiveThingsProps) {
   return (
     <nav class="five" aria-label={name}>
-      {who ? (
-        <p class="five-who">
-          <span aria-hidden="true">{who.shape}</span>
-          <span class="five-name">{who.name}</span>
-        </p>
-      ) : null}
       <div class="five-first">
         <BigButton role="bar" icon={mark} {...help} />
         <BigButton role="bar" safe {...again} />
@@ -47,6 +41,12 @@ export function FiveThings({ name, help, again, quiet, back, wrong, who }: FiveT
       <div class="five-wrong">
         <BigButton role="bar" icon={<OctagonIcon />} twoLines {...wrong} />
       </div>
+      {who ? (
+        <p class="five-who">
+          <ShapeIcon shape={who.shape} />
+          <span class="five-name">{who.name}</span>
+        </p>
+      ) : null}
     </nav>
   );
 }

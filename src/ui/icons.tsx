@@ -65,3 +65,21 @@ export function BellIcon() {
     </Icon>
   );
 }
+
+export type Shape = "circle" | "square" | "triangle" | "star";
+
+const OUTLINES: Readonly<Record<Shape, string>> = {
+  circle: "M12 2.5a9.5 9.5 0 1 0 0 19a9.5 9.5 0 1 0 0-19z",
+  square: "M3 3h18v18H3z",
+  triangle: "M12 2.5L22 21H2z",
+  star: "M12 2l2.9 6.6l7.1.7l-5.4 4.7l1.6 7L12 17.3L5.8 21l1.6-7L2 9.3l7.1-.7z",
+};
+
+/** The shape that a person has for their own. */
+export function ShapeIcon({ shape }: { shape: Shape }) {
+  return (
+    <Icon>
+      <path d={OUTLINES[shape]} fill="currentColor" />
+    </Icon>
+  );
+}

@@ -1,12 +1,13 @@
 // The five constant things of every screen of the person.
 import { FiveThings } from "#ui/five-things.tsx";
+import type { Shape } from "#ui/icons.tsx";
 import { FIXED } from "#words/en/fixed.ts";
 import { useBack } from "./hear.ts";
 
 export interface Chrome {
   quiet: boolean;
   /** Whose walk this is, where more than one person could be meant. */
-  who?: { shape: string; name: string } | undefined;
+  who?: { shape: Shape; name: string } | undefined;
   onHelp(): void;
   onAgain(): void;
   onQuiet(): void;

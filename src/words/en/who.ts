@@ -6,7 +6,5 @@ const SHAPES = { circle: "●", square: "■", triangle: "▲", star: "★" } as
 /** "● Marta". */
 export const markedName = ({ shape, name }: Pick<Person, "shape" | "name">): string => `${SHAPES[shape]} ${name}`;
 
-export const shapeOf = ({ shape }: Pick<Person, "shape">): string => SHAPES[shape];
-
 /** For the voice: a shape is seen and not said. */
 export const withoutShapes = (text: string): string => text.replace(/[●■▲★] /g, "");
