@@ -17,21 +17,24 @@ import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { afterTaken, sayLowCall } from "#words/en/kitchen.ts";
 import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
-import { type SayRefusal, sayRefusal } from "#words/en/refusals.ts";
-import { sayEat } from "#words/en/steps/after-needle.ts";
-import { sayWalk } from "#words/en/steps.ts";
+import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
+import type { Held } from "./held.ts";
+import { holdCount } from "./hold-count.ts";
 import { House, type HouseSettings, type Sent } from "./house.ts";
 import { type Overlay, Overlays } from "./overlays.ts";
 import { Ringer } from "./ringer.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
 import { Talk } from "./talk.ts";
+import type { WalkPart } from "./walk-part.ts";
 
 export interface DeskParts extends Omit<HouseSettings, "onChange"> {
   speech: Omit<TurnsWith, "earOff" | "onSentence" | "onListening" | "onHeard">;
   /** Rings a tone; resolves when it has ended. */
   ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
   applyPrefs(prefs: Prefs): void;
+  /** Where a walk is open already, it must be held before the desk is made. */
+  walkPart: Held<WalkPart>;
 }
 
 /** Our choice, no source: then the clock and what is due come back. */
@@ -50,6 +53,7 @@ export class Desk {
   readonly refusal = signal<SayRefusal | null>(null);
   readonly saying = signal<SayingNow | null>(null);
   readonly listening = signal(false);
+  readonly walkPart: Held<WalkPart>;
   readonly quiet = signal(false);
   private readonly overlays = new Overlays();
   readonly overlay = this.overlays.top;
@@ -64,11 +68,12 @@ export class Desk {
   private readonly talk: Talk;
   private readonly ringer = new Ringer();
   private shownKey = "";
-  private counted = 0;
+  private readonly holdCount = holdCount();
   private ended = false;
   private around: HearableScreen | null = null;
 
   constructor(private readonly parts: DeskParts) {
+    this.walkPart = parts.walkPart;
     this.house = new House({ ...parts, onChange: (sent) => this.changed(sent) });
     this.state = signal(this.house.state);
     this.now = signal(parts.now());
@@ -102,15 +107,21 @@ export class Desk {
 
   /** What the walk says now; the screens around it speak for themselves. */
   say(): Say {
-    const house = this.state.value;
-    const now = this.now.value;
-    return sayWalk(house, now, GUARDS) ?? { title: "", lines: [] };
+    return this.walkPart.here.value?.sayWalk(this.state.value, this.now.value, GUARDS) ?? { title: "", lines: [] };
   }
 
   async send(intent: Intent): Promise<Sent> {
     this.refusal.value = null;
     this.noted.value = null;
+    await this.heldWalk();
     return this.house.send(intent);
+  }
+
+  /** Every answer may open a walk, and in a walk nothing is fetched (promise 12): so all that one needs is in memory first. */
+  private async heldWalk(): Promise<void> {
+    if (this.walkPart.here.value) return;
+    this.sayLabel(FIXED.walkComes);
+    await this.walkPart.need();
   }
 
   /** Once a second: the clock moves on, waits end, the bell rings. */
@@ -120,12 +131,13 @@ export class Desk {
     const house = this.state.value;
     const { facts } = decide(house, { do: "pass time" }, this.now.value, "");
     if (facts.length > 0) void this.house.send({ do: "pass time" });
-    this.count();
+    const count = this.holdCount(house, this.now.value);
+    if (count) this.sayLabel(count);
     if (this.noted.value && this.now.value.mono - this.noted.value.mono > NOTED_MS) this.noted.value = null;
     this.refresh();
   }
 
-  /** The label of the button that one-switch scanning has lit. */
+  /** Said at once: the label that one-switch scanning has lit, a number of the count. */
   sayLabel(text: string): void {
     this.turns.interrupt({ text, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
   }
@@ -215,23 +227,11 @@ export class Desk {
     const me = this.state.value.people[person];
     if (!me?.walk) return;
     const house = this.state.value;
-    const text = me.walk.low ? sayLowCall(house, me) : sayEat(contextOf(house, me, me.walk, this.now.value, GUARDS)).lines[0];
+    const text = me.walk.low
+      ? sayLowCall(house, me)
+      : this.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, this.now.value, GUARDS)).lines[0];
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
-  }
-
-  /** The hold is counted aloud, one number a second. */
-  private count(): void {
-    const walk = frontPerson(this.state.value)?.walk;
-    if (walk?.wait?.for !== "hold") {
-      this.counted = 0;
-      return;
-    }
-    const second = Math.floor((this.now.value.mono - walk.wait.began.mono) / 1000);
-    if (second >= 1 && second <= walk.wait.ms / 1000 && second > this.counted) {
-      this.counted = second;
-      this.turns.interrupt({ text: `${second}`, lang: frontPerson(this.state.value)?.person.language ?? "en-US" });
-    }
   }
 
   private changed(sent: Sent): void {
@@ -241,7 +241,7 @@ export class Desk {
     const noted = before ? afterTaken(before, sent.events) : null;
     if (noted) this.noted.value = { lines: noted, mono: this.now.value.mono };
     if (sent.notStored !== null) this.refusal.value = NOT_SAVED;
-    else if (sent.refusal) this.refusal.value = sayRefusal(sent.refusal);
+    else if (sent.refusal) this.refusal.value = this.walkPart.here.value?.sayRefusal(sent.refusal) ?? null;
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
     if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) void this.parts.ring("note");
     this.refresh();

@@ -12,12 +12,14 @@ import { applyLook, firstLook } from "#ui/look.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { Desk } from "./desk.ts";
 import { faults } from "./faults.tsx";
+import { held } from "./held.ts";
 import { homeOfTablet, logNameOf } from "./home.ts";
 import { Page } from "./page.tsx";
 import { soundParts } from "./parts.ts";
 import { Recorder } from "./recorder.ts";
 import { watchForUpdates } from "./update.ts";
 import { APP_VERSION } from "./version.ts";
+import type { WalkPart } from "./walk-part.ts";
 import "#ui/theme.css";
 import "#screens/screens.css";
 
@@ -55,6 +57,7 @@ async function open(root: HTMLElement): Promise<void> {
     const home = homeOfTablet();
     const log = await openLog(logNameOf(home));
     const recorder = await Recorder.open({ log, newId: () => newId(), appVersion: APP_VERSION, wordsVersion: WORDS_VERSION });
+    const walkPart = held(fetchWalk, browserTimers);
     const sound = soundParts(prefs, recorder.state.household?.country === "UK" ? "en-GB" : "en-US");
     const desk = new Desk({
       recorder,
@@ -62,6 +65,7 @@ async function open(root: HTMLElement): Promise<void> {
       newId: () => newId(),
       speech: { voice: sound.voice, ears: sound.ears, timers: browserTimers },
       ring: sound.ring,
+      walkPart,
       applyPrefs: (p) => {
         look(p);
         sound.apply(p);
@@ -76,17 +80,28 @@ async function open(root: HTMLElement): Promise<void> {
       await painted();
       await fillDemo(recorder, { now: clock.now(), offsetAt: eastOfUtc, idAt: (msecs, seq) => newId({ msecs, seq }) });
     }
+    // Whoever was stopped in a walk finds it again at once.
+    if (Object.values(recorder.state.people).some(({ walk }) => walk)) await walkPart.hold();
     await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
     window.addEventListener("pointerdown", sound.wake, true);
     keepScreenOn();
     render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} hasTones={sound.hasTones} />, root);
     desk.tick();
-    sound.fetchLater();
     setInterval(() => desk.tick(), 1000);
+    // The walk before all that is larger.
+    void painted()
+      .then(() => walkPart.hold())
+      .then(() => sound.fetchLater());
     await watchForUpdates();
   } catch (error) {
     fault.show("no storage", error instanceof Error ? error.message : String(error));
   }
+}
+
+/** All that a walk may show, the fault page too: in a walk nothing is fetched. */
+async function fetchWalk(): Promise<WalkPart> {
+  const [{ walkPart }] = await Promise.all([import("./walk-part.ts"), import("#screens/first/stop-screens.tsx")]);
+  return walkPart;
 }
 
 /** Until what was rendered stands on the glass. */

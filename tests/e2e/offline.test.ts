@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { FIXED } from "#words/en/fixed.ts";
 import { bench } from "./kit/bench.ts";
 import { finger } from "./kit/hands.ts";
 import { LUNCH, openMeal, walkMeal } from "./kit/meal.ts";
@@ -30,5 +31,41 @@ describe("a tablet without a network", () => {
     // The watch itself works: a request that leaves is seen.
     await t.page.evaluate(() => fetch("./not-kept-on-the-tablet").then((answer) => answer.text()));
     expect(left).toEqual([`${t.baseUrl}not-kept-on-the-tablet`]);
+  });
+
+  it("opens no walk before all that a walk needs is in memory, and fetches nothing after", async () => {
+    const t = await open();
+    let come = () => {};
+    const mayCome = new Promise<void>((done) => (come = done));
+    const asked: string[] = [];
+    // The first try fails as a lost network does; the next ones wait in the air.
+    await t.context.route(/walk-part-.*\.js$/, async (route) => {
+      asked.push(route.request().url());
+      if (asked.length === 1) return route.abort();
+      await mayCome;
+      return route.continue();
+    });
+    await t.reload();
+    await finger(t).press({ shown: FIXED.low, said: [] });
+    await finger(t).press({ shown: "● Marta", said: [] });
+    await t.page.getByText(FIXED.walkComes).waitFor();
+    await expect.poll(() => asked.length, { timeout: 20_000 }).toBeGreaterThan(1);
+    const { lastSeq } = t;
+    await t.page.waitForTimeout(500);
+    await t.readOn();
+    expect(t.eventsAfter(lastSeq)).toEqual([]);
+    const left: string[] = [];
+    t.page.on("request", (request) => left.push(request.url()));
+    come();
+    await t.stored("the low");
+    expect(t.eventsAfter(lastSeq).map(({ type }) => type)).toContain("walk opened");
+    await t.page.getByText(FIXED.walkComes).waitFor({ state: "detached" });
+    expect(await t.words()).not.toContain(FIXED.meal);
+    // Help and "Something is wrong" lie in memory too.
+    await finger(t).press({ shown: FIXED.help, said: [] });
+    await finger(t).press({ shown: FIXED.close, said: [] });
+    await finger(t).press({ shown: FIXED.wrong, said: [] });
+    expect(left.filter((url) => !url.includes("/voice/") && !/worker/.test(url))).toEqual([]);
+    expect(t.complaints).toEqual([]);
   });
 });

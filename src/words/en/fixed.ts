@@ -58,6 +58,7 @@ export const FIXED = {
   leftSide: "Left",
   rightSide: "Right",
   oneMoment: "One moment. The demo household is being laid out.",
+  walkComes: "One moment. The walk is being laid out.",
   nobodyYet: "Nobody is set up yet. A keeper opens the drawer.",
   oneSwitch: "Use one switch",
   noSwitch: "One switch off",
