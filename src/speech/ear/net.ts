@@ -2,6 +2,7 @@
 // Nothing of a training library is needed; a golden vector of that library is the test.
 import type { Layer, MemberFile, Weights } from "./manifest.ts";
 import type { Matrix } from "./mel.ts";
+import { oneRow, products } from "./products.ts";
 
 export type Net = (features: Matrix) => Matrix;
 
@@ -61,62 +62,30 @@ function stepOf(layer: Layer, take: (name: string) => Float32Array): Net {
   }
 }
 
-/** Weights [out][in][width], turned to [width][out][in] so that each row of sound is read in one go. With `add` the input is added to the result. */
+/** Weights [out][in][width], turned to [out][width][in], so that one stretch of sound meets one row of weights. With `add` the input is added to the result. */
 function convolution(weight: Float32Array, bias: Float32Array, ins: number, outs: number, width: number, stride: number, dilation: number) {
   const turned = new Float32Array(weight.length);
   for (let o = 0; o < outs; o++)
-    for (let i = 0; i < ins; i++) for (let k = 0; k < width; k++) turned[(k * outs + o) * ins + i] = weight[(o * ins + i) * width + k] ?? 0;
+    for (let i = 0; i < ins; i++)
+      for (let k = 0; k < width; k++) turned[(o * width + k) * ins + i] = weight[(o * ins + i) * width + k] ?? 0;
   const before = dilation * Math.floor(width / 2);
   return (x: Matrix, add: boolean): Matrix => {
-    const rows = Math.floor((x.rows + 2 * before - dilation * (width - 1) - 1) / stride) + 1;
-    const values = new Float32Array(Math.max(0, rows) * outs);
+    const rows = Math.max(0, Math.floor((x.rows + 2 * before - dilation * (width - 1) - 1) / stride) + 1);
+    const stretches = new Float32Array(rows * width * ins);
     for (let row = 0; row < rows; row++) {
-      for (let o = 0; o < outs; o++) values[row * outs + o] = bias[o] as number;
       for (let k = 0; k < width; k++) {
         const from = row * stride + k * dilation - before;
-        if (from >= 0 && from < x.rows) addProducts(turned, k * outs * ins, x.values, from * ins, ins, values, row * outs, outs);
-      }
-      for (let o = 0; o < outs; o++) {
-        const at = row * outs + o;
-        values[at] = Math.max(0, values[at] as number) + (add ? (x.values[at] as number) : 0);
+        if (from >= 0 && from < x.rows) stretches.set(x.values.subarray(from * ins, (from + 1) * ins), (row * width + k) * ins);
       }
     }
+    const values = products(stretches, rows, width * ins, turned, bias, outs);
+    for (let i = 0; i < values.length; i++) values[i] = Math.max(0, values[i] as number) + (add ? (x.values[i] as number) : 0);
     return { rows, width: outs, values };
   };
 }
 
-/** y[at + o] += weight row o · x, for each o. The innermost work of everything here: four rows at a time, no checks. */
-function addProducts(
-  weight: Float32Array,
-  from: number,
-  x: Float32Array,
-  xAt: number,
-  ins: number,
-  y: Float32Array,
-  yAt: number,
-  outs: number,
-): void {
-  for (let o = 0; o < outs; o++) {
-    const at = from + o * ins;
-    let a = 0;
-    let b = 0;
-    let i = 0;
-    for (; i + 1 < ins; i += 2) {
-      a += (weight[at + i] as number) * (x[xAt + i] as number);
-      b += (weight[at + i + 1] as number) * (x[xAt + i + 1] as number);
-    }
-    if (i < ins) a += (weight[at + i] as number) * (x[xAt + i] as number);
-    y[yAt + o] = (y[yAt + o] as number) + a + b;
-  }
-}
-
 function affine(x: Matrix, weight: Float32Array, bias: Float32Array, outs: number): Matrix {
-  const values = new Float32Array(x.rows * outs);
-  for (let row = 0; row < x.rows; row++) {
-    values.set(bias, row * outs);
-    addProducts(weight, 0, x.values, row * x.width, x.width, values, row * outs, outs);
-  }
-  return { rows: x.rows, width: outs, values };
+  return { rows: x.rows, width: outs, values: products(x.values, x.rows, x.width, weight, bias, outs) };
 }
 
 const sigmoid = (v: number): number => 1 / (1 + Math.exp(-v));
@@ -138,8 +107,7 @@ function recurrent(
     const fromState = new Float32Array(3 * hidden);
     for (let t = 0; t < x.rows; t++) {
       const row = backwards ? x.rows - 1 - t : t;
-      fromState.set(bHidden);
-      addProducts(wHidden, 0, state, 0, hidden, fromState, 0, 3 * hidden);
+      oneRow(state, 0, hidden, wHidden, bHidden, 3 * hidden, fromState, 0);
       for (let h = 0; h < hidden; h++) {
         const g = row * 3 * hidden + h;
         const reset = sigmoid((fromIn[g] as number) + (fromState[h] as number));
