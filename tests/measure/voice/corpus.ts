@@ -1,0 +1,106 @@
+import { createHash } from "node:crypto";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { Dice, hash } from "./dice.ts";
+import { fetch, type Line, needPackages, speak, store } from "./synthesise.ts";
+import { BROADCAST, inDigits, type Text, textsOf } from "./texts.ts";
+import { HELD_OUT, type Manner, TRAINED_ON, type Voice } from "./voices.ts";
+
+/** One spoken answer. `name` decides its third and every die that falls for it. */
+export type Clip = { name: string; voice: string; trainedOn: boolean; text: Text; sound: Float32Array };
+
+export type Corpus = {
+  clips: Clip[];
+  /** What the same voice says later in a conversation: "digits of NAME", "yes", "no", each twice. */
+  later: ReadonlyMap<string, Float32Array>;
+  /** Sentences of a radio or television, by voices of both kinds. */
+  broadcast: { voice: string; sound: Float32Array }[];
+};
+
+export type Size = "full" | "small";
+const COUNT: Record<Size, { heldOut: number; trainedOn: number; broadcast: number }> = {
+  full: { heldOut: 400, trainedOn: 100, broadcast: 30 },
+  small: { heldOut: 60, trainedOn: 10, broadcast: 6 },
+};
+/** How many times each voice is recorded saying a bare yes and a bare no for the conversations. */
+export const TAKES = 6;
+/** Who is on the radio: three voices the ear never met and one it did. */
+const BROADCASTERS = ["flite rms", "festival ked", "festival slt-hts", "espeak-ng gb"];
+const CACHE = fileURLToPath(new URL("../../../.cache/spoken/", import.meta.url));
+
+/**
+ * The third that is kept for the final figure, chosen by the hash of the utterance's name. No threshold, weight or word was ever chosen with it:
+ * whoever tunes the ear uses the other two thirds (`npm run measure -- voice tune`), and only those.
+ */
+export const isFinal = (name: string): boolean => hash(name) % 3 === 0;
+
+function manner(name: string): Manner {
+  const dice = new Dice(`manner of ${name}`);
+  return { stretch: dice.pick([0.9, 1, 1, 1.1, 1.2, 1.35]), size: dice.between(0.94, 1.06) };
+}
+
+/** The second and third time a number is asked for, its digits are said one by one; where they cannot be, it is said slowly once more. */
+function again(text: Text): string {
+  const n = Number(text.means);
+  return Number.isInteger(n) && n > 9 ? inDigits(n) : text.words.replaceAll(" ", ", ");
+}
+
+type Planned = { clips: (Omit<Clip, "sound"> & { line: Line })[]; later: { key: string; line: Line }[]; broadcast: Line[] };
+
+function plan(voice: Voice, count: number, broadcast: number): Planned {
+  const clips = textsOf(voice.name, count).map((text, i) => {
+    const name = `${voice.name} ${i}: ${text.words}`;
+    return { name, voice: voice.name, trainedOn: voice.trainedOn, text, line: { words: text.words, manner: manner(name) } };
+  });
+  const numbers = voice.trainedOn ? [] : clips.filter((c) => c.text.sort === "numbers" && isFinal(c.name));
+  const slowly = (name: string): Manner => ({ ...manner(name), stretch: 1.2 });
+  const later = numbers.flatMap((c) =>
+    [1, 2].map((take) => ({ key: `digits ${take} of ${c.name}`, line: { words: again(c.text), manner: slowly(`${take} ${c.name}`) } })),
+  );
+  const words = voice.trainedOn ? [] : ["yes", "no"];
+  for (let take = 0; take < TAKES; take++) {
+    for (const word of words) {
+      const key = `${word} ${take} of ${voice.name}`;
+      later.push({ key, line: { words: word, manner: manner(key) } });
+    }
+  }
+  const sentences = (BROADCASTERS.includes(voice.name) ? BROADCAST : [])
+    .slice(0, broadcast)
+    .map((words) => ({ words, manner: manner(`${voice.name} broadcasts ${words}`) }));
+  return { clips, later, broadcast: sentences };
+}
+
+/** Made once, by two programs at a time, and kept in .cache/spoken under the hash of its own plan. */
+export async function corpus(size: Size): Promise<Corpus> {
+  needPackages();
+  const count = COUNT[size];
+  const whole: Corpus & { later: Map<string, Float32Array> } = { clips: [], later: new Map(), broadcast: [] };
+  const voices = [...HELD_OUT, ...TRAINED_ON];
+  const spoken = new Map<string, { planned: Planned; sounds: Float32Array[] }>();
+  const queue = [...voices];
+  const work = async (): Promise<void> => {
+    for (let voice = queue.shift(); voice; voice = queue.shift()) {
+      const planned = plan(voice, voice.trainedOn ? count.trainedOn : count.heldOut, count.broadcast);
+      const lines = [...planned.clips.map((c) => c.line), ...planned.later.map((l) => l.line), ...planned.broadcast];
+      const id = createHash("sha256")
+        .update(JSON.stringify([voice, lines]))
+        .digest("hex")
+        .slice(0, 12);
+      const file = join(CACHE, `${voice.name.replaceAll(" ", "-")}-${id}.pcm`);
+      const kept = await fetch(file);
+      const sounds = kept ?? (await speak(voice, lines));
+      if (!kept) await store(file, sounds);
+      spoken.set(voice.name, { planned, sounds });
+    }
+  };
+  await Promise.all([work(), work()]);
+  for (const voice of voices) {
+    const { planned, sounds } = spoken.get(voice.name) ?? { planned: { clips: [], later: [], broadcast: [] }, sounds: [] };
+    let next = 0;
+    const sound = (): Float32Array => sounds[next++] ?? new Float32Array();
+    for (const { line: _, ...clip } of planned.clips) whole.clips.push({ ...clip, sound: sound() });
+    for (const { key } of planned.later) whole.later.set(key, sound());
+    for (const _ of planned.broadcast) whole.broadcast.push({ voice: voice.name, sound: sound() });
+  }
+  return whole;
+}

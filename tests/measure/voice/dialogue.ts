@@ -1,0 +1,95 @@
+import { type Clip, type Corpus, isFinal, TAKES } from "./corpus.ts";
+import { Dice, hash } from "./dice.ts";
+import type { Condition, Kitchen } from "./kitchen.ts";
+import { NOISES } from "./noises.ts";
+import type { Listener } from "./own-ear.ts";
+import type { Asked } from "./texts.ts";
+import { type Mine, nameOf } from "./trials.ts";
+
+/** How a conversation about one number ended. */
+export type Ended = "right" | "touch" | "wrong";
+export type Dialogue = {
+  clip: string;
+  where: string;
+  turns: number;
+  ended: Ended;
+  /** A wrong number was taken and it was the true one's sound-alike, 13 for 30. */
+  swap: boolean;
+  listener: "perfect" | "1 in 20";
+};
+
+const TURNS = 3;
+/** How often the simulated person says yes to a number that only sounds like theirs. */
+const TOO_KIND = 0.05;
+
+/** What the ear takes a sound for; null when it asks again or turns away. `name` tells one sound from all others. */
+type TakenFor = (sound: Float32Array, name: string, asked: Asked) => string | null;
+
+/**
+ * One number asked for by voice, as the walk does it, with the real ear and its real decisions throughout, the yes and no as well:
+ * the number, in the third turn by its digits; read back; yes takes it, no asks for the digits; asked again or turned away, the digits too.
+ * An answer to the read-back that is not understood is asked for once more, then the person presses. After three turns the number is touched in.
+ */
+export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"], later: Corpus["later"], takenFor: TakenFor): Dialogue {
+  const dice = new Dice(`conversation ${clip.name} ${nameOf(where)}`);
+  const end = (turns: number, ended: Ended, taken?: string): Dialogue => ({
+    clip: clip.name,
+    where: nameOf(where),
+    turns,
+    ended,
+    swap: taken !== undefined && isSwap(taken, clip.text.means),
+    listener: kind,
+  });
+  for (let turn = 1; turn <= TURNS; turn++) {
+    const sound = turn === 1 ? clip.sound : later.get(`digits ${turn - 1} of ${clip.name}`);
+    if (sound === undefined) throw new Error(`${clip.name} was not recorded a second time.`);
+    const taken = takenFor(sound, turn === 1 ? clip.name : `${clip.name}, turn ${turn}`, clip.text.asked);
+    // Not understood, or understood as something else that is offered (help, back): the question is put again.
+    if (taken === null || Number.isNaN(Number(taken))) continue;
+    const agrees = taken === clip.text.means || (kind === "1 in 20" && dice.roll() < TOO_KIND);
+    const answer = readBack(agrees ? "yes" : "no", turn, dice);
+    if (answer === "touch") return end(turn, "touch");
+    if (answer === "yes") return end(turn, taken === clip.text.means ? "right" : "wrong", taken === clip.text.means ? undefined : taken);
+  }
+  return end(TURNS, "touch");
+
+  function readBack(word: "yes" | "no", turn: number, fall: Dice): "yes" | "no" | "touch" {
+    for (let attempt = 1; attempt <= 2; attempt++) {
+      const take = fall.whole(0, TAKES - 1);
+      const sound = later.get(`${word} ${take} of ${clip.voice}`);
+      if (sound === undefined) throw new Error(`${clip.voice} was not recorded saying ${word}.`);
+      const taken = takenFor(sound, `${word} ${take} to ${clip.name}, turn ${turn}, attempt ${attempt}`, "read back");
+      if (taken === "yes" || taken === "no") return taken;
+    }
+    return "touch";
+  }
+}
+
+/** 13 for 30, 115 for 150, 14.5 for 40.5: they differ in nothing but teen and ten. */
+export function isSwap(a: string, b: string): boolean {
+  const [x, y] = [Number(a), Number(b)].sort((p, q) => p - q);
+  if (x === undefined || y === undefined) return false;
+  const [teen, ten] = [Math.floor(x) % 100, Math.floor(y) % 100];
+  return teen >= 13 && teen <= 19 && ten === (teen - 10) * 10 && y - x === ten - teen;
+}
+
+/** Every number of the final third, in every noise at 10 dB, with both listeners. A small run takes two noises for each. */
+export function* dialogues(corpus: Corpus, kitchen: Kitchen, listener: Listener, small: boolean, mine: Mine): Generator<Dialogue> {
+  for (const clip of corpus.clips) {
+    if (clip.trainedOn || clip.text.sort !== "numbers" || !isFinal(clip.name) || !mine(clip.name)) continue;
+    const first = hash(`noises for ${clip.name}`);
+    const noises = small ? [NOISES[first % 4] ?? "kettle", "radio" as const] : NOISES;
+    for (const noise of noises) {
+      const where: Condition = { noise, dB: 10 };
+      // The two listeners hear the same until a wrong number is read back.
+      const known = new Map<string, string | null>();
+      const takenFor: TakenFor = (sound, name, asked) => {
+        const before = known.get(name);
+        const taken = before !== undefined ? before : listener.hear(kitchen.heard(sound, where, name), asked).taken;
+        known.set(name, taken);
+        return taken;
+      };
+      for (const kind of ["perfect", "1 in 20"] as const) yield converse(clip, where, kind, corpus.later, takenFor);
+    }
+  }
+}
