@@ -1,6 +1,6 @@
 // Everything that may be said at a question, and everything else that is likely to be said: both are scored, so that a word that is no answer
 // has a place of its own to go and is not bent to the nearest answer.
-import type { SaidUnit } from "#speech/numbers.ts";
+import { type SaidUnit, UNITS } from "#speech/numbers.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
 import { inWords } from "#words/numbers.ts";
 import { type Lexicon, waysToSay } from "./lexicon.ts";
@@ -65,8 +65,8 @@ export function numberTrie(lexicon: Lexicon): Trie {
   return trie;
 }
 
-function addTo(trie: Trie, text: string, key: string, lexicon: Lexicon): boolean {
-  const ways = waysToSay(wordsOf(text), lexicon);
+function addTo(trie: Trie, said: string, key: string, lexicon: Lexicon, text = said): boolean {
+  const ways = waysToSay(wordsOf(said), lexicon);
   for (const way of ways) trie.add(way, { key, text });
   return ways.length > 0;
 }
@@ -85,13 +85,23 @@ export interface Expected {
 const within = (value: number, { low, high, step }: NonNullable<Hearing["range"]>): boolean =>
   value >= low && value <= high && Math.abs(value / step - Math.round(value / step)) < 1e-6;
 
-/** Numbers said with the unit of the question: only those that answer it. */
+/** Numbers said with the unit of the question, in every form that they have without it: only those that answer it. */
 function addWithUnit(trie: Trie, range: NonNullable<Hearing["range"]>, unit: SaidUnit, lexicon: Lexicon): void {
-  for (let n = 0; n <= Math.min(999, range.high); n += range.step === 0.1 ? 1 : range.step) {
-    if (!within(n, range)) continue;
-    const text = Number.isInteger(n) ? spoken(n, false) : n > 1 ? `${spoken(Math.floor(n), false)} and a half` : "zero point five";
-    addTo(trie, `${text} ${n === 1 ? unit.replace(/s$/, "") : unit}`, KEY(n), lexicon);
+  const one = unit.replace(/s$/, "");
+  for (const { forms, value } of numberForms()) {
+    if (!within(value, range)) continue;
+    for (const text of forms) addTo(trie, `${text} ${value === 1 ? one : unit}`, KEY(value), lexicon);
   }
+  // With another unit it is an answer to something else: "forty two minutes" came out as a question about 42 units (synthesised voices).
+  for (const other of new Set(UNITS.values())) {
+    if (other === unit) continue;
+    for (let n = 0; n <= Math.min(100, range.high); n++) {
+      const text = `${spoken(n, false)} ${n === 1 ? other.replace(/s$/, "") : other}`;
+      addTo(trie, text, `elsewhere ${text}`, lexicon);
+    }
+  }
+  // Written so that `readNumber` reads it, which knows no bare half.
+  if (within(0.5, range)) addTo(trie, `half a ${one}`, KEY(0.5), lexicon, `zero point five ${unit}`);
 }
 
 export function expected(hearing: Hearing, lexicon: Lexicon): Expected {

@@ -42,13 +42,18 @@ export function decide({ together, each, free }: Listened, expected: Pick<Expect
   const needed = value === null ? limits.wordMargin : limits.numberMargin;
   if (margin < needed || !agreed) return again([best, second], expected, margin >= limits.askMargin || agreed);
   // A teen and its ten sound alike in every voice that was measured: where both are possible, the person says which (promise: read-back).
-  const partner = value === null ? null : soundAlike(String(value));
+  // "One five" is the answer to that question and sounds like no ten; asked about again, it would never be taken.
+  const partner = value === null || inDigits(best.text) ? null : soundAlike(String(value));
   if (partner !== null && expected.answers(`number ${partner}`)) {
     const other = together.find((fit) => fit.key === `number ${partner}`)?.text ?? partner;
     return { kind: "ask again", texts: [best.text, other] };
   }
   return { kind: "understood", text: best.text };
 }
+
+const DIGIT_BY_DIGIT =
+  /^(zero|one|two|three|four|five|six|seven|eight|nine)( (zero|one|two|three|four|five|six|seven|eight|nine))+( [a-z]+)?$/;
+const inDigits = (text: string): boolean => DIGIT_BY_DIGIT.test(text);
 
 function again(fits: readonly (Fit | undefined)[], expected: Pick<Expected, "answers">, worthAsking: boolean): Decision {
   const texts = fits.flatMap((fit) => (fit !== undefined && expected.answers(fit.key) ? [fit.text] : []));

@@ -5,7 +5,7 @@ import type { Lexicon } from "./lexicon.ts";
 import type { Manifest, Weights } from "./manifest.ts";
 import { type Matrix, melOf } from "./mel.ts";
 import { type Net, netOf } from "./net.ts";
-import { fitsOf, freeFit } from "./score.ts";
+import { type Fit, fitsOf, freeFit } from "./score.ts";
 import type { Trie } from "./trie.ts";
 
 /** The members of the ear and what they know. */
@@ -25,9 +25,20 @@ export function openEar(manifest: Manifest, weights: readonly Weights[], lexicon
   return { mel: melOf(manifest.mel), members, lexicon, numbers: numberTrie(lexicon) };
 }
 
-/** `samples`: one utterance at 16 kHz, -1 to 1, with a little of the room before and after it. */
+/** What was expected at the questions asked so far, for each ear: a question is seldom answered at the first utterance. */
+const known = new WeakMap<Ear, WeakMap<Hearing, Expected>>();
+
+function expectedBy(ear: Ear, hearing: Hearing): Expected {
+  const before = known.get(ear) ?? new WeakMap<Hearing, Expected>();
+  known.set(ear, before);
+  const what = before.get(hearing) ?? expected(hearing, ear.lexicon);
+  before.set(hearing, what);
+  return what;
+}
+
+/** `samples`: one utterance at 16 kHz, -1 to 1, with a little of the room before and after it. The same `hearing` object again costs nothing. */
 export function hear(samples: Float32Array, hearing: Hearing, ear: Ear): Decision {
-  const what = expected(hearing, ear.lexicon);
+  const what = expectedBy(ear, hearing);
   return decide(listen(samples, what, ear), what);
 }
 
@@ -39,8 +50,13 @@ export function listen(samples: Float32Array, what: Expected, ear: Ear): Listene
   const joint = mean(scores);
   const fits = (of: Matrix) =>
     [...fitsOf(of, what.phrases), ...(what.numbers ? fitsOf(of, ear.numbers) : [])].sort((a, b) => b.score - a.score);
-  const once = (list: ReturnType<typeof fits>) => list.filter((fit, i) => list.findIndex((f) => f.key === fit.key) === i);
   return { together: once(fits(joint)), each: scores.map((s) => fits(s)[0]?.key), free: freeFit(joint) };
+}
+
+/** The best of each key: a number with its unit and without it is one answer. */
+function once(fits: readonly Fit[]): Fit[] {
+  const seen = new Set<string>();
+  return fits.filter(({ key }) => !seen.has(key) && seen.add(key));
 }
 
 function mean(scores: readonly Matrix[]): Matrix {

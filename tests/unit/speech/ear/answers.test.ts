@@ -1,4 +1,5 @@
 import { readFile } from "node:fs/promises";
+import { isDeepStrictEqual } from "node:util";
 import { describe, expect, it } from "vitest";
 import { FOODS } from "#rules/food/foods.ts";
 import { expected, type Hearing, numberOfKey, numberTrie } from "#speech/ear/answers.ts";
@@ -22,7 +23,40 @@ describe("what the ear expects", () => {
   it("writes every number so that it is read back as that number", () => {
     const ends = [...numberTrie(lexicon).ends.values()].flat();
     expect(new Set(ends.map((e) => e.key)).size).toBe(1000 + 340 - 34 + 99 - 33);
-    for (const { key, text } of ends) expect([text, readNumber(text)]).toEqual([text, { kind: "number", text: String(numberOfKey(key)) }]);
+    expect(
+      ends.filter(({ key, text }) => !isDeepStrictEqual(readNumber(text), { kind: "number", text: String(numberOfKey(key)) })),
+    ).toEqual([]);
+  });
+
+  it("hears a number with its unit in every form in which it hears it without", () => {
+    const grams: Hearing = { offers: [{ id: "number", number: true, unit: "grams" }], range: { low: 0, high: 250, step: 1 } };
+    const said = [...expected(grams, lexicon).phrases.ends.values()].flat().filter((e) => e.text.endsWith(" grams"));
+    const texts = said.map((e) => e.text);
+    for (const form of ["one hundred twelve", "one hundred and twelve", "one twelve", "one one two"])
+      expect(texts).toContain(`${form} grams`);
+    const wanted = (key: string) => ({ kind: "number", text: String(numberOfKey(key)), unit: "grams" });
+    expect(said.filter(({ key, text }) => !isDeepStrictEqual(readNumber(text), wanted(key)))).toEqual([]);
+    expect(texts).not.toContain("two hundred sixty grams");
+  });
+
+  it("takes no number with another unit for an answer", () => {
+    const what = expected(reading, lexicon);
+    const others = [...what.phrases.ends.values()].flat().filter((e) => /(grams?|minutes?|clicks?)$/.test(e.text));
+    expect(others.map((e) => e.text)).toContain("forty two minutes");
+    expect(others.filter((e) => what.answers(e.key))).toEqual([]);
+  });
+
+  it("hears half a unit, and writes it so that it is read as a half", () => {
+    const ends = expected(reading, lexicon).phrases.ends;
+    expect([...ends.values()].flat().some((e) => e.key === "number 0.5")).toBe(false);
+    const half: Hearing = { ...reading, range: { low: 0.5, high: 60, step: 0.5 } };
+    const what = expected(half, lexicon);
+    const found = [...what.phrases.ends.values()].flat().filter((e) => e.key === "number 0.5");
+    expect(found.length).toBeGreaterThan(0);
+    for (const { text } of found) expect(readNumber(text)).toEqual({ kind: "number", text: "0.5", unit: "units" });
+    const way = ["half", "a", "unit"].flatMap((word) => lexicon(word)?.[0] ?? []);
+    const node = way.reduce((at, phone) => what.phrases.children[at]?.find((c) => what.phrases.phone[c] === phone) ?? -1, 0);
+    expect(what.phrases.ends.get(node)?.map((e) => e.key)).toEqual(["number 0.5"]);
   });
 
   it("takes a number of the range for an answer and no other", () => {
@@ -75,6 +109,18 @@ describe("the decision", () => {
       kind: "ask again",
       texts: ["fifteen", "fifty"],
     });
+  });
+
+  it("takes a teen that was said digit by digit, since that is the answer to the question which", () => {
+    for (const text of ["one five", "one five units"])
+      expect(decide(listened(heard("number 15", -11, text), heard("number 50", -90, "five zero")), what)).toEqual({
+        kind: "understood",
+        text,
+      });
+    expect(decide(listened(heard("number 15", -11, "fifteen units"), heard("number 50", -90, "five zero")), what).kind).toBe("ask again");
+    const wide = { answers: () => true };
+    expect(decide(listened(heard("number 115", -11, "one fifteen"), heard("number 150", -90, "one fifty")), wide).kind).toBe("ask again");
+    expect(decide(listened(heard("number 215", -11, "two one five"), heard("number 250", -90, "two fifty")), wide).kind).toBe("understood");
   });
 
   it("asks again when the members differ or the margin is small", () => {
