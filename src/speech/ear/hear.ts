@@ -28,7 +28,8 @@ export function openEar(manifest: Manifest, weights: readonly Weights[], lexicon
 /** What was expected at the questions asked so far, for each ear: a question is seldom answered at the first utterance. */
 const known = new WeakMap<Ear, WeakMap<Hearing, Expected>>();
 
-function expectedBy(ear: Ear, hearing: Hearing): Expected {
+/** Made at the first utterance, or before it where somebody asks: up to 50 ms for grams. */
+export function expectedBy(ear: Ear, hearing: Hearing): Expected {
   const before = known.get(ear) ?? new WeakMap<Hearing, Expected>();
   known.set(ear, before);
   const what = before.get(hearing) ?? expected(hearing, ear.lexicon);

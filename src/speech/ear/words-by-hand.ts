@@ -132,7 +132,6 @@ griddle G R IH D AH L
 gulab G UH L AA B / G UW L AA B
 gungo G UH NG G UW / G AH NG G OW
 gyoza G Y OW Z AH / G IY OW Z AH
-half-fat HH AE F F AE T / HH AA F F AE T
 horchata AO R CH AA T AH / HH AO R CH AA T AH
 houmous HH UH M AH S / HH UW M UH S
 idli IH D L IY
