@@ -1,7 +1,7 @@
 // The fault page: whatever breaks ends in a plain screen with what is saved, the paper way and whom to call.
 import { render } from "preact";
 import type { Stamp } from "#events/stamp.ts";
-import { type FaultKind, lastSaved } from "#words/en/first.ts";
+import type { FaultKind } from "#words/en/first.ts";
 import { numbersToCall } from "#words/en/kitchen.ts";
 import type { Desk } from "./desk.ts";
 
@@ -19,7 +19,7 @@ export function faults(root: HTMLElement, now: () => Stamp): Faults {
     shown = true;
     const house = desk?.state.value ?? null;
     desk?.end();
-    void import("#screens/first/stop-screens.tsx").then(({ FaultScreen }) =>
+    void Promise.all([import("#screens/first/stop-screens.tsx"), import("#words/en/first.ts")]).then(([{ FaultScreen }, { lastSaved }]) =>
       render(
         <FaultScreen
           kind={kind}

@@ -1,7 +1,6 @@
 // The page of an open household: the app, with the day book and the drawer behind it.
 import { v7 as newId } from "uuid";
 import { DEMO_PIN } from "#demo-data/household.ts";
-import { checkPin, hashPin } from "#devices/pin.ts";
 import type { LogPort } from "#events/log-port.ts";
 import { localParts } from "#rules/time/local.ts";
 import { App } from "./app.tsx";
@@ -36,8 +35,8 @@ export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
       onPrefs={(change) => desk.change(change)}
       keep={(facts) => desk.house.keep(facts)}
       hashCard={cardHash}
-      hashPin={(pin) => hashPin(pin)}
-      checkPin={(pin, kept) => checkPin(pin, kept)}
+      hashPin={async (pin) => (await import("#devices/pin.ts")).hashPin(pin)}
+      checkPin={async (pin, kept) => (await import("#devices/pin.ts")).checkPin(pin, kept)}
       tries={{ wrong: prefs.pinWrong, at: prefs.pinAt }}
       onTries={({ wrong, at }) => desk.change({ pinWrong: wrong, pinAt: at })}
       newId={() => newId()}

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { emptyHouse } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { bench } from "./kit/bench.ts";
 import { finger } from "./kit/hands.ts";
@@ -31,6 +32,30 @@ describe("a tablet without a network", () => {
     // The watch itself works: a request that leaves is seen.
     await t.page.evaluate(() => fetch("./not-kept-on-the-tablet").then((answer) => answer.text()));
     expect(left).toEqual([`${t.baseUrl}not-kept-on-the-tablet`]);
+  });
+
+  it("answers the first press with the scripts alone that the measure of weight counts", async () => {
+    const t = await open({ prefs: { chose: false } });
+    const refused: string[] = [];
+    await t.context.route(/\.(js|css)$/, (route) => {
+      if (/\/assets\/(first|demo)-[\w-]{8}\.(js|css)$/.test(route.request().url())) return route.continue();
+      refused.push(route.request().url());
+      return route.abort();
+    });
+    // As on a new tablet: nothing is stored, and the demo household is made.
+    await t.page.goto(`${t.baseUrl}icon.svg`);
+    await t.page.evaluate(async () => {
+      for (const { name } of await indexedDB.databases()) if (name) indexedDB.deleteDatabase(name);
+    });
+    t.rows = [];
+    t.state = emptyHouse;
+    await t.open();
+    expect(t.lastSeq).toBeGreaterThan(1000);
+    await finger(t).press({ shown: FIXED.appSpeaksOnly, said: [] });
+    await finger(t).press({ shown: FIXED.meal, said: [] });
+    expect(await t.words()).toContain(FIXED.who);
+    // The watch itself works: what a walk needs was asked for, and not let through.
+    expect(refused.some((url) => url.includes("walk-part"))).toBe(true);
   });
 
   it("opens no walk before all that a walk needs is in memory, and fetches nothing after", async () => {
