@@ -50,6 +50,22 @@ describe("the kitchen screen", () => {
 });
 
 describe("in a house of two", () => {
+  it("no voice goes on with a person's walk, though it says the name", async () => {
+    const t = await open({ voice: "speaks and listens" });
+    await walkMeal(t, finger(t), LUNCH, "reading");
+    await press(t, FIXED.wrong);
+    await answer(t, finger(t), { do: "leave" });
+    await named(t, carryOn(t)).waitFor();
+    for (const phrase of ["carry on marta", "carry on circle marta", "carry on"]) {
+      await voice(t).press({ shown: "", said: [phrase] });
+      await t.run(2000);
+    }
+    expect(t.state.front).toBeNull();
+    await press(t, carryOn(t));
+    await t.stored("turn to");
+    expect(t.state.front).toBe("marta");
+  });
+
   it("a walk carries the name and the shape of its person on every screen, and on the button that carries on", async () => {
     const t = await open();
     const who = t.page.locator(".five-who");

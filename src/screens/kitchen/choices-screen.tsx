@@ -10,6 +10,7 @@ import { FIXED } from "#words/en/fixed.ts";
 export interface ChoiceButton {
   label: string;
   role?: ButtonRole;
+  byHand?: boolean;
   press(): void;
 }
 

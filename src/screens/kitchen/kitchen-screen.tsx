@@ -144,6 +144,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   const carryOn: ChoiceButton[] = open.slice(0, 2).map((p) => ({
     label: labelOf({ do: "turn to", person: p.person.id }, house).shown,
     role: "main" as const,
+    byHand: people.length > 1,
     press: () => onIntent({ do: "turn to", person: p.person.id }),
   }));
   const start: ChoiceButton[] =

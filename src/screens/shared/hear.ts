@@ -4,6 +4,8 @@ import { useContext, useEffect, useLayoutEffect } from "preact/hooks";
 
 export interface HearableButton {
   label: string;
+  /** It chooses a person: pressed only, since a voice alone never does. */
+  byHand?: boolean;
   press(): void;
 }
 
@@ -23,7 +25,7 @@ export function useHearable(screen: HearableScreen, byHand: boolean): void {
   const { title, lines, buttons } = screen;
   const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand]);
   useEffect(() => {
-    register({ title, lines, buttons: byHand ? [] : buttons });
+    register({ title, lines, buttons: byHand ? [] : buttons.filter((b) => !b.byHand) });
   }, [register, what]);
   useEffect(() => () => register(null), [register]);
 }
