@@ -93,7 +93,7 @@ export default defineConfig({
     // Every browser we know of fetches early by itself, and without it nothing is lost but a moment.
     modulePreload: { polyfill: false },
     // All that the first screen needs in one script: pressed together they are smaller than apart.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: "first", test: /\/src\/main\.tsx$/ }] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: "kitchen", test: /\/src\/main\.tsx$/ }] } } },
   },
   // Of the same release, but for browsers with module scripts, which ours are: 2 kB gzipped less.
   resolve: { alias: [{ find: /^dexie$/, replacement: "dexie/dist/modern/dexie.mjs" }] },

@@ -38,7 +38,7 @@ describe("a tablet without a network", () => {
     const t = await open({ prefs: { chose: false } });
     const refused: string[] = [];
     await t.context.route(/\.(js|css)$/, (route) => {
-      if (/\/assets\/(first|demo)-[\w-]{8}\.(js|css)$/.test(route.request().url())) return route.continue();
+      if (/\/assets\/(kitchen|demo)-[\w-]{8}\.(js|css)$/.test(route.request().url())) return route.continue();
       refused.push(route.request().url());
       return route.abort();
     });
