@@ -21,6 +21,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 };
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   events: ["zod/mini"],
+  speech: ["zod/mini", "fft.js"],
   log: ["dexie", "@noble/hashes/sha2.js"],
   ui: ["preact", "preact/hooks", "@preact/signals"],
   screens: ["preact", "preact/hooks", "@preact/signals"],
