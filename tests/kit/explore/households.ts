@@ -94,6 +94,8 @@ const base = { hours: 4, vias: ["touch"] as const, around: TIMES, texts: {}, fol
 /** Up to the dose and what it says: the pen is not picked. */
 const upToTheDose = without(...plain, "read word", "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
 const LOOKS_RIGHT: Exploration["follows"] = (i) => !(i.do === "insulin looks" && i.look !== "as it should be");
+/** No stream is a matter of the explorations about leaving, Back, mishaps and pens. */
+const STREAMS: Exploration["follows"] = (i) => !(i.do === "primed" && !i.stream);
 
 const all =
   (...parts: Exploration["follows"][]): Exploration["follows"] =>
@@ -104,6 +106,7 @@ const all =
 const straight = all(
   without(...plain, "read word", "skip washing", "begin wait", "not this spot", "skin cleaned", "cannot eat"),
   LOOKS_RIGHT,
+  STREAMS,
 );
 const clean: Exploration["follows"] = (i, w) => straight(i, w) || (i.do === "skin cleaned" && i.how === "clean without a wipe");
 
@@ -324,10 +327,15 @@ export const EXPLORATIONS: readonly Exploration[] = [
     texts: { reading: ["120"], dial: ["6"] },
     around: [],
     follows: all(
-      (i, w) => clean(i, w) || (i.do === "insulin looks" && i.look === "clumped" && w.house.people.odile?.walk?.penCheck.pen === "cloudy"),
+      (i, w) =>
+        clean(i, w) ||
+        (i.do === "insulin looks" && i.look === "clumped" && w.house.people.odile?.walk?.penCheck.pen === "cloudy") ||
+        !STREAMS(i, w),
       (i) => i.do !== "open meal" || i.person === "odile",
       calm,
-      not("leave", "change number", "back"),
+      not("leave", "change number"),
+      // Back only where no stream came and there is no other way on.
+      (i, w) => i.do !== "back" || w.house.people.odile?.walk?.penCheck.dry === 3,
     ),
   },
   {
@@ -425,8 +433,8 @@ export const EXPLORATIONS: readonly Exploration[] = [
     name: "after eating",
     looksAt: "a card whose insulin comes after the meal: its food part alone, by the reading from before; no bell once eating is recorded",
     facts: odileAt({ ...asked(bandsWithHole), timing: { when: "after eating", earliestMinutes: 0, latestMinutes: 30 } }),
-    texts: { reading: ["120", "200"], dial: ["4", "8"] },
-    around: seconds(4 * 60, 16 * 60, 3600),
+    texts: { reading: ["200"], dial: ["4", "8"] },
+    around: seconds(16 * 60, 3600),
     follows: all(clean, calm, not("change number")),
   },
   {

@@ -11,7 +11,7 @@
 //   walk     the step with what lies over it (mishap, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
 //            the wait with its end, the number on its way (slot, text, voice, second time; a reading's age), the reading until the plate is done, then only whether it is
 //            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing); the dose told (none, zero, some; card or caller;
-//            timing), heard, eaten first, helper, each check of the pen, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
+//            timing), heard, eaten first, helper, each check of the pen with how long ago the needle was fitted and how often no stream came, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
 // Taken as one
 //   ids, hashes, exact times and ages inside one class, exact units and grams once they were agreed, which spot (but that there is one), which spots were
 //   used or declined, which mishap (but whether the dose is in), which food and how many beyond one, how hands were washed, how the skin was cleaned once it is dry, names of helpers,
@@ -122,7 +122,7 @@ function lowKey(w: Walk): string {
   return `${Math.min(w.low.rounds.length, 3)}${w.low.due}${w.low.callRaised ? "!" : ""}${"cannotSwallow" in w.low && w.low.cannotSwallow ? "x" : ""}${last}`;
 }
 
-/** Just fitted, a while ago, or too long ago to be gone by. */
+/** Just fitted, a while ago (another quarter of an hour makes it old), or too long ago to be gone by. */
 function needleAge(fitted: Stamp | null, now: Stamp, sure: boolean): string {
   const ms = fitted && oldestAge(fitted, now, sure);
   return ms === null || ms > 30 * MINUTE ? "old" : ms > 14 * MINUTE ? "while" : "new";
@@ -156,7 +156,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
     check.looked,
     check.mixed,
     check.needle && needleAge(check.fitted, now, sure),
-    check.dry,
+    check.primed ? 0 : check.dry,
     check.primed,
     w.dial !== null,
     w.offered && (w.offered.fullRest ? "full" : "short"),
