@@ -9,7 +9,7 @@ const CLOSING_MS = 300;
 /**
  * How well the ear hears: spoken answers of Debian's synthesisers in a quiet kitchen and beside five noises, conversations about numbers, and sounds that
  * are no answers. `small` hears a seventh of them. `tune` hears the two thirds that thresholds may be chosen with; without it the final third, which
- * nothing was chosen with.
+ * nothing was chosen with. A number among the arguments is the minutes it may hear for, before it says what it left out.
  */
 export async function measure(args: readonly string[]): Promise<Measured> {
   const small = args.includes("small");
@@ -19,7 +19,7 @@ export async function measure(args: readonly string[]): Promise<Measured> {
   const spoken = await corpus(size);
   const utterances = spoken.clips.length;
   const spokenMs = performance.now() - started;
-  const results = await crew({ size, extent: { share, small }, packaged: true });
+  const results = await crew({ size, extent: { share, small }, minutes: minutes(args, small ? 1.2 : 9) });
   const { own, foreign, dialogues } = results;
   const rows: Row[] = [
     ...answerRows(own),
@@ -38,4 +38,8 @@ export async function measure(args: readonly string[]): Promise<Measured> {
     },
   ];
   return { rows, figures: figures(results, utterances, CLOSING_MS) };
+}
+
+function minutes(args: readonly string[], usual: number): number {
+  return args.map(Number).find((n) => n > 0) ?? usual;
 }

@@ -1,10 +1,10 @@
-import { type Clip, type Corpus, isFinal, TAKES } from "./corpus.ts";
+import { type Clip, type Corpus, TAKES } from "./corpus.ts";
 import { Dice, hash } from "./dice.ts";
 import type { Condition, Kitchen } from "./kitchen.ts";
-import { NOISES } from "./noises.ts";
+import { STEADY } from "./noises.ts";
 import type { Listener } from "./own-ear.ts";
 import type { Asked } from "./texts.ts";
-import { type Mine, nameOf } from "./trials.ts";
+import { nameOf } from "./trials.ts";
 
 /** How a conversation about one number ended. */
 export type Ended = "right" | "touch" | "wrong";
@@ -73,23 +73,20 @@ export function isSwap(a: string, b: string): boolean {
   return teen >= 13 && teen <= 19 && ten === (teen - 10) * 10 && y - x === ten - teen;
 }
 
-/** Every number of the final third, in every noise at 10 dB, with both listeners. A small run takes two noises for each. */
-export function* dialogues(corpus: Corpus, kitchen: Kitchen, listener: Listener, small: boolean, mine: Mine): Generator<Dialogue> {
-  for (const clip of corpus.clips) {
-    if (clip.trainedOn || clip.text.sort !== "numbers" || !isFinal(clip.name) || !mine(clip.name)) continue;
-    const first = hash(`noises for ${clip.name}`);
-    const noises = small ? [NOISES[first % 4] ?? "kettle", "radio" as const] : NOISES;
-    for (const noise of noises) {
-      const where: Condition = { noise, dB: 10 };
-      // The two listeners hear the same until a wrong number is read back.
-      const known = new Map<string, string | null>();
-      const takenFor: TakenFor = (sound, name, asked) => {
-        const before = known.get(name);
-        const taken = before !== undefined ? before : listener.hear(kitchen.heard(sound, where, name), asked).taken;
-        known.set(name, taken);
-        return taken;
-      };
-      for (const kind of ["perfect", "1 in 20"] as const) yield converse(clip, where, kind, corpus.later, takenFor);
-    }
-  }
+/** A number of the final third in two steady noises at 10 dB and by the radio, with both listeners. */
+export function conversations(clip: Clip, corpus: Corpus, kitchen: Kitchen, listener: Listener): Dialogue[] {
+  const first = hash(`noises for ${clip.name}`);
+  const steady = [STEADY[first % 4], STEADY[(first + 1 + (Math.floor(first / 4) % 3)) % 4]].filter((n) => n !== undefined);
+  return [...steady, "radio" as const].flatMap((noise) => {
+    const where: Condition = { noise, dB: 10 };
+    // The two listeners hear the same until a wrong number is read back.
+    const known = new Map<string, string | null>();
+    const takenFor: TakenFor = (sound, name, asked) => {
+      const before = known.get(name);
+      const taken = before !== undefined ? before : listener.hear(kitchen.heard(sound, where, name), asked).taken;
+      known.set(name, taken);
+      return taken;
+    };
+    return (["perfect", "1 in 20"] as const).map((kind) => converse(clip, where, kind, corpus.later, takenFor));
+  });
 }

@@ -1,5 +1,5 @@
 import { Dice } from "./dice.ts";
-import { bed, NOISES, type Noise } from "./noises.ts";
+import { bed, type Noise } from "./noises.ts";
 import { RATE, speechPower } from "./wav.ts";
 
 /** Where an utterance is heard: in a quiet kitchen or with a noise so many dB below the speech. */
@@ -59,5 +59,3 @@ export class Kitchen {
 function limited(x: Float32Array): Float32Array {
   return x.map((v) => Math.max(-1, Math.min(1, v)));
 }
-
-export const EVERYWHERE: readonly Condition[] = ["clean", ...NOISES.flatMap((noise) => ([20, 10] as const).map((dB) => ({ noise, dB })))];

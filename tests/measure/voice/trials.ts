@@ -1,7 +1,7 @@
 import { type Clip, type Corpus, isFinal } from "./corpus.ts";
 import { Dice, hash } from "./dice.ts";
-import { type Condition, EVERYWHERE, type Kitchen } from "./kitchen.ts";
-import { NOISES } from "./noises.ts";
+import type { Condition, Kitchen } from "./kitchen.ts";
+import { NOISES, type Noise, STEADY } from "./noises.ts";
 import { type Answer, type Listener, meaningOfText } from "./own-ear.ts";
 import type { Packaged } from "./packaged.ts";
 import { HEARINGS } from "./questions.ts";
@@ -29,9 +29,12 @@ export type Foreign = { of: "broadcast" | "noise" | "another question"; asked: A
 
 export const nameOf = (where: Condition): string => (where === "clean" ? where : `${where.noise} ${where.dB} dB`);
 
-/** In the right third, or not; small runs leave out the conditions at 20 dB and half of the foreign sounds. */
+/** Small runs leave out the noises at 20 dB and half of the noises alone. */
 export type Extent = { share: Share; small: boolean };
-const wanted = (name: string, { share }: Extent): boolean => isFinal(name) === (share === "final");
+/** Whether this worker has the trial of that name. */
+export type Mine = (name: string) => boolean;
+
+export const wanted = (name: string, { share }: Extent): boolean => isFinal(name) === (share === "final");
 
 function truthOf({ text }: Clip): string {
   const truth = text.sort === "numbers" ? text.means : meaningOfText(text.words, text.asked);
@@ -39,67 +42,63 @@ function truthOf({ text }: Clip): string {
   return truth;
 }
 
-/** Where a clip is heard: in the final third everywhere; a trained voice, or a clip for tuning, in the quiet and in two noises at 10 dB chosen by dice. */
+/**
+ * Where a clip is heard: in the final third in the quiet, in every noise at 10 dB and in two of the five at 20 dB; a trained voice, or a clip for tuning,
+ * in the quiet and in one steady noise at 10 dB.
+ */
 function placesOf(clip: Clip, { share, small }: Extent): readonly Condition[] {
-  const loud = EVERYWHERE.filter((w) => w === "clean" || w.dB === 10);
-  if (share === "final" && !clip.trainedOn) return small ? loud : EVERYWHERE;
   const dice = new Dice(`places of ${clip.name}`);
-  return ["clean", dice.pick(loud.slice(1)), ...(small ? [] : [{ noise: dice.pick(NOISES.slice(0, 4)), dB: 10 } as const])];
+  const at = (noises: readonly Noise[], dB: 20 | 10): Condition[] => noises.map((noise) => ({ noise, dB }));
+  if (share === "tune" || clip.trainedOn) return ["clean", ...at([dice.pick(STEADY)], 10)];
+  const first = dice.whole(0, NOISES.length - 1);
+  const soft = [NOISES[first], NOISES[(first + 2) % NOISES.length]].filter((n) => n !== undefined);
+  return ["clean", ...at(NOISES, 10), ...(small ? [] : at(soft, 20))];
 }
 
-/** Whether this worker has the trial of that name. */
-export type Mine = (name: string) => boolean;
-
-export function* own(
-  corpus: Corpus,
-  kitchen: Kitchen,
-  listener: Listener,
-  packaged: Packaged | null,
-  extent: Extent,
-  mine: Mine,
-): Generator<Own> {
-  for (const clip of corpus.clips) {
-    if (!wanted(clip.name, extent) || !mine(clip.name)) continue;
-    for (const where of placesOf(clip, extent)) {
-      const sound = kitchen.heard(clip.sound, where, clip.name);
-      const { listened: _, ...answer } = listener.hear(sound, clip.text.asked);
-      const { sort, asked } = clip.text;
-      const heard: Own = { ...answer, clip: clip.name, trainedOn: clip.trainedOn, sort, asked, where: nameOf(where), truth: truthOf(clip) };
-      const beside = packaged !== null && sort === "numbers" && !clip.trainedOn && (where === "clean" || where.dB === 10);
-      yield beside ? { ...heard, packaged: packaged.number(sound, asked) } : heard;
-    }
-  }
+/** One clip in all its places. The packaged engine hears numbers beside it, of held-out voices, in the quiet and at 10 dB. */
+export function own(clip: Clip, kitchen: Kitchen, listener: Listener, packaged: Packaged | null, extent: Extent): Own[] {
+  return placesOf(clip, extent).map((where) => {
+    const sound = kitchen.heard(clip.sound, where, clip.name);
+    const { listened: _, ...answer } = listener.hear(sound, clip.text.asked);
+    const { sort, asked } = clip.text;
+    const heard: Own = { ...answer, clip: clip.name, trainedOn: clip.trainedOn, sort, asked, where: nameOf(where), truth: truthOf(clip) };
+    const beside = packaged !== null && sort === "numbers" && !clip.trainedOn && (where === "clean" || where.dB === 10);
+    return beside ? { ...heard, packaged: packaged.number(sound, asked) } : heard;
+  });
 }
 
 const ASKED: readonly Asked[] = ["read back", "ate", "mg/dL", "units"];
 
-/** Television, noise alone, and answers that belong to another question. */
-export function* foreign(corpus: Corpus, kitchen: Kitchen, listener: Listener, extent: Extent, mine: Mine): Generator<Foreign> {
+const heardAs = (of: Foreign["of"], asked: Asked, sound: Float32Array, listener: Listener): Foreign => {
+  const { kind, taken } = listener.hear(sound, asked);
+  return { of, asked, kind, taken };
+};
+
+/** Television and noise alone, at four questions. */
+export function* talkAndNoise(corpus: Corpus, kitchen: Kitchen, listener: Listener, extent: Extent, mine: Mine): Generator<Foreign> {
   const step = extent.small ? 2 : 1;
-  const heard = (of: Foreign["of"], asked: Asked, sound: Float32Array): Foreign => {
-    const { kind, taken } = listener.hear(sound, asked);
-    return { of, asked, kind, taken };
-  };
   for (const [i, { voice, sound }] of corpus.broadcast.entries()) {
     const name = `broadcast ${i} of ${voice}`;
     if (!wanted(name, extent) || !mine(name)) continue;
     for (const [piece, part] of pieces(sound, name).entries()) {
-      for (const asked of ASKED) yield heard("broadcast", asked, kitchen.heard(part, "clean", `${name}, piece ${piece}`));
+      for (const asked of ASKED) yield heardAs("broadcast", asked, kitchen.heard(part, "clean", `${name}, piece ${piece}`), listener);
     }
   }
-  for (const noise of NOISES.filter((n) => n !== "radio")) {
+  for (const noise of STEADY) {
     for (let i = 0; i < 30; i += step) {
       const name = `${noise} alone ${i}`;
       if (!wanted(name, extent) || !mine(name)) continue;
-      for (const asked of ASKED) yield heard("noise", asked, kitchen.alone(noise, 0.7 + (i % 5) * 0.5, name));
+      for (const asked of ASKED) yield heardAs("noise", asked, kitchen.alone(noise, 0.7 + (i % 5) * 0.5, name), listener);
     }
   }
-  for (const clip of corpus.clips) {
-    if (clip.trainedOn || !wanted(clip.name, extent) || !mine(clip.name)) continue;
-    const others = (Object.keys(HEARINGS) as Asked[]).filter((q) => meaningOfText(clip.text.words.replaceAll(",", ""), q) === null);
-    const asked = others[hash(`other question for ${clip.name}`) % Math.max(1, others.length)];
-    if (asked !== undefined) yield heard("another question", asked, kitchen.heard(clip.sound, "clean", clip.name));
-  }
+}
+
+/** The answer of a clip where another question was asked, at which it means nothing; none if it means something everywhere. */
+export function elsewhere(clip: Clip, kitchen: Kitchen, listener: Listener): Foreign[] {
+  const words = clip.text.words.replaceAll(",", "");
+  const others = (Object.keys(HEARINGS) as Asked[]).filter((q) => meaningOfText(words, q) === null);
+  const asked = others[hash(`other question for ${clip.name}`) % Math.max(1, others.length)];
+  return asked === undefined ? [] : [heardAs("another question", asked, kitchen.heard(clip.sound, "clean", clip.name), listener)];
 }
 
 /** A whole sentence as far as an ear listens, and a short piece such as an answer is long, which may begin and end in mid-word. */
