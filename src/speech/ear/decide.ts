@@ -17,7 +17,7 @@ export const LIMITS = {
   /** Short of the margin, but this near to it, the guesses are worth a question. */
   askMargin: 0.5,
   /** How much worse than free speech an answer may fit, a phone: more is somebody else's talk. */
-  gapPerPhone: 1.6,
+  gapPerPhone: 1.2,
   /** Fewer phones than this are a cough or a cup. */
   fewestPhones: 1,
 };

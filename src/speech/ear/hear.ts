@@ -48,21 +48,34 @@ export function listen(samples: Float32Array, what: Expected, ear: Ear): Listene
   const features = ear.mel(samples);
   if (features.rows === 0) return { together: [], each: [], free: { score: 0, phones: 0 } };
   const scores = ear.members.map((member) => member(features));
-  const joint = mean(scores);
-  const fits = (of: Matrix) =>
-    [...fitsOf(of, what.phrases), ...(what.numbers ? fitsOf(of, ear.numbers) : [])].sort((a, b) => b.score - a.score);
-  return { together: once(fits(joint)), each: scores.map((s) => fits(s)[0]?.key), free: freeFit(joint) };
+  const fits = scores.map((of) =>
+    once([...fitsOf(of, what.phrases), ...(what.numbers ? fitsOf(of, ear.numbers) : [])].sort((a, b) => b.score - a.score)),
+  );
+  const free = scores.map(freeFit);
+  return {
+    together: agreed(fits),
+    each: fits.map(([best]) => best?.key),
+    free: { score: average(free.map((f) => f.score)), phones: Math.max(...free.map((f) => f.phones)) },
+  };
 }
+
+/**
+ * The members' scores of each key, averaged. Not of each frame: two members put the same phone into different frames, and a mean of their frames
+ * fits neither. What one member gave up on is as bad as the worst that it kept.
+ */
+function agreed(fits: readonly (readonly Fit[])[]): Fit[] {
+  const scores = fits.map((list) => new Map(list.map((fit) => [fit.key, fit.score])));
+  const worst = fits.map((list) => list.at(-1)?.score ?? Number.NEGATIVE_INFINITY);
+  const all = once(fits.flat());
+  return all
+    .map((fit) => ({ ...fit, score: average(scores.map((of, i) => of.get(fit.key) ?? (worst[i] as number))) }))
+    .sort((a, b) => b.score - a.score);
+}
+
+const average = (all: readonly number[]): number => all.reduce((sum, v) => sum + v, 0) / all.length;
 
 /** The best of each key: a number with its unit and without it is one answer. */
 function once(fits: readonly Fit[]): Fit[] {
   const seen = new Set<string>();
   return fits.filter(({ key }) => !seen.has(key) && seen.add(key));
-}
-
-function mean(scores: readonly Matrix[]): Matrix {
-  const [first] = scores;
-  if (first === undefined) throw new Error("an ear needs a member");
-  const values = first.values.map((_, i) => scores.reduce((sum, s) => sum + (s.values[i] as number), 0) / scores.length);
-  return { rows: first.rows, width: first.width, values };
 }
