@@ -51,7 +51,7 @@ const offline = VitePWA({
   injectRegister: null,
   strategies: "generateSW",
   workbox: {
-    globPatterns: ["**/*.{js,css,html,svg,png,woff2,json,wasm,bin,txt}"],
+    globPatterns: ["**/*.{js,css,html,svg,png,woff2,json,wasm,bin,txt,tsv}"],
     // The voice and the ear's nets are the largest files.
     maximumFileSizeToCacheInBytes: 8_000_000,
     skipWaiting: false,
