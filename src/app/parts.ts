@@ -1,9 +1,12 @@
 // The tablet's own voice, ear and tones, plugged together once.
 
+import { microphone } from "#devices/microphone.ts";
 import { speechPlayer } from "#devices/player.ts";
 import type { Prefs } from "#devices/prefs.ts";
 import { tones } from "#devices/tones.ts";
+import type { FromEar, ToEar } from "#speech/ear/worker-shapes.ts";
 import { BrowserEars, browserHearing } from "#speech/ears-browser.ts";
+import { OwnEars } from "#speech/ears-own.ts";
 import type { EarsPort, VoicePort } from "#speech/ports.ts";
 import { browserTimers } from "#speech/timers.ts";
 import type { Answer } from "#speech/voice/worker-shapes.ts";
@@ -30,26 +33,65 @@ const TONE = { note: "note", calling: "remind", insistent: "soon", loud: "now" }
 /** Speech follows a tone after this pause and never over it (style rule 24). */
 const AFTER_TONE_MS = 300;
 
+/** Several ears as one: the first that can hear on this device, asked anew at each opening. */
+function firstOf(ears: readonly EarsPort[]): EarsPort {
+  let open: EarsPort | null = null;
+  let able: EarsPort | null = null;
+  return {
+    name: "ears",
+    async available() {
+      const answers = await Promise.all(ears.map((ear) => ear.available()));
+      const at = answers.indexOf("on the device");
+      able = ears[at] ?? null;
+      return able ? "on the device" : answers.includes("not allowed") ? "not allowed" : "not on this device";
+    },
+    listen(vocabulary, onHeard, hearing) {
+      if (open !== able) open?.pause();
+      open = able;
+      open?.listen(vocabulary, onHeard, hearing);
+    },
+    pause: () => open?.pause(),
+  };
+}
+
 /** An ear that is there only while somebody wants to be heard. */
 function whenWanted(ear: EarsPort, wanted: () => boolean): EarsPort {
   return {
     name: ear.name,
     available: async () => (wanted() ? ear.available() : "not allowed"),
-    listen: (vocabulary, onHeard) => ear.listen(vocabulary, onHeard),
+    listen: (vocabulary, onHeard, hearing) => ear.listen(vocabulary, onHeard, hearing),
     pause: () => ear.pause(),
   };
+}
+
+/** A worker as its room sees it. */
+function talkingTo<To, From>(
+  worker: Worker,
+): { post(message: To): void; onAnswer(listener: (a: From | { broken: string }) => void): void } {
+  return {
+    post: (message) => worker.postMessage(message),
+    onAnswer(listener) {
+      worker.addEventListener("message", (e: MessageEvent<From>) => listener(e.data));
+      worker.addEventListener("error", (e) => listener({ broken: e.message }));
+    },
+  };
+}
+
+/** Fetches the ear that ships with the app; without it the browser's own may listen, and buttons always work. */
+function openEar(ears: OwnEars): void {
+  try {
+    const worker = new Worker(new URL("../speech/ear/worker.ts", import.meta.url), { type: "module" });
+    ears.open(talkingTo<ToEar, FromEar>(worker), new URL("ear/", document.baseURI).href);
+  } catch {
+    // An old browser without module workers.
+  }
 }
 
 /** Fetches the voice that ships with the app. Where no worker can be had, the other voices remain. */
 function openShipped(voice: OwnVoice): void {
   try {
     const worker = new Worker(new URL("../speech/voice/worker.ts", import.meta.url), { type: "module" });
-    const post = (message: unknown) => worker.postMessage(message);
-    const onAnswer = (listener: (a: Answer) => void) => {
-      worker.addEventListener("message", (e: MessageEvent<Answer>) => listener(e.data));
-      worker.addEventListener("error", (e) => listener({ broken: e.message }));
-    };
-    voice.open({ post, onAnswer }, new URL("voice/", document.baseURI).href);
+    voice.open(talkingTo<unknown, Answer>(worker), new URL("voice/", document.baseURI).href);
   } catch {
     // An old browser without module workers.
   }
@@ -64,6 +106,7 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
   const own: VoicePort[] = [...(speech ? [new BrowserVoice(speech)] : []), shipped];
   const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
   const bell = tones();
+  const ears = new OwnEars(microphone());
   const apply = (p: Prefs) => {
     voice.setRate(p.rate);
     voice.setVolume(p.volume);
@@ -73,7 +116,7 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
   apply(prefs);
   return {
     voice,
-    ears: whenWanted(new BrowserEars(browserHearing(window, browserTimers), lang), () => listens),
+    ears: whenWanted(firstOf([ears, new BrowserEars(browserHearing(window, browserTimers), lang)]), () => listens),
     async ring(level) {
       await bell.play(TONE[level]);
       await new Promise<void>((done) => browserTimers.after(AFTER_TONE_MS, done));
@@ -82,7 +125,10 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
       void bell.wake();
       player.wake();
     },
-    fetchLater: () => openShipped(shipped),
+    fetchLater() {
+      openShipped(shipped);
+      openEar(ears);
+    },
     apply,
     hasTones: () => bell.ready(),
     hasVoice: () => own.some((v) => v.health() === "works" || v.health() === "untried"),

@@ -1,5 +1,6 @@
 // Between the screen and the turns of speech: what is said for a scene, and what is done with what was heard.
 import type { Intent } from "#events/intent.ts";
+import type { NumberSlot } from "#events/told.ts";
 import type { Heard, Sentence } from "#speech/ports.ts";
 import type { Turns } from "#speech/turns.ts";
 import { understand, vocabularyOf } from "#speech/understand.ts";
@@ -10,6 +11,7 @@ import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import { withoutShapes } from "#words/en/who.ts";
 import type { Say } from "#words/say.ts";
+import { hearingOf } from "./hearing.ts";
 import { type ChromeAct, type Heardable, spokenButtons, spokenOffers } from "./spoken-offers.ts";
 
 export interface Spoken {
@@ -70,6 +72,7 @@ export class Talk {
       short: last === undefined ? [] : [sentence(last)],
       names: names.map(sentence),
       vocabulary: vocabularyOf(this.heardable.offers),
+      hearing: hearingOf(this.heardable.offers, buttons ? undefined : slotOf(offers), this.foods, house),
       silent: false,
       unhurried: !offers.some((o) => o.offer === "press" && HURRIED.includes(o.intent.do)),
     });
@@ -78,6 +81,8 @@ export class Talk {
   /** For the turns of speech: what was heard, as one act or none. A number is only ever a proposal: it is read back (promise 8). */
   heard(h: Heard): "taken" | "turned away" {
     const understood = understand(h, this.heardable.offers);
+    // An ear in doubt never presses a button and never proposes a number; it may say that it heard two.
+    if (h.unsure && understood.kind !== "two numbers") return "turned away";
     switch (understood.kind) {
       case "offer": {
         const meant = this.heardable.meant.get(understood.id);
@@ -102,5 +107,7 @@ export class Talk {
     }
   }
 }
+
+const slotOf = (offers: readonly Offer[]): NumberSlot | undefined => offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []))[0];
 
 const withVoice = (intent: Intent): Intent => (intent.do === "read word" ? { ...intent, via: "voice" } : intent);

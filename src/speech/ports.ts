@@ -1,5 +1,8 @@
 // What speaking and hearing look like from outside: every voice and every ear stands behind these.
 import type { SpokenLanguage } from "#words/numbers.ts";
+import type { Hearing } from "./ear/answers.ts";
+
+export type { Hearing };
 
 /** One sentence to be said aloud in one breath, at most 12 words, so that no engine can cut it off half way. */
 export interface Sentence {
@@ -34,14 +37,16 @@ export interface VoicePort {
 export interface Heard {
   text: string;
   alternatives: string[];
+  /** The ear would not swear to it: it may lead to a question, never to an act. */
+  unsure?: true;
 }
 
 export interface EarsPort {
   readonly name: string;
   /** Whether this ear can hear without sending sound anywhere. */
   available(): Promise<"on the device" | "not on this device" | "not allowed">;
-  /** Opens the ear for these phrases; calls back for each utterance until paused. Listening again replaces the phrases. */
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): void;
+  /** Opens the ear for these phrases (or, for an ear that can use it, for all that is known of the answers); calls back for each utterance until paused. Listening again replaces the phrases. */
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void;
   pause(): void;
 }
 

@@ -1,5 +1,5 @@
 // What the turn-taking is given and what it tells.
-import type { EarsPort, Heard, Sentence, Timers, VoicePort } from "./ports.ts";
+import type { EarsPort, Heard, Hearing, Sentence, Timers, VoicePort } from "./ports.ts";
 
 /** "screen reader": another voice speaks, ours never does and the ear stays shut. "text only": nothing is spoken, the ear may listen. */
 export type SpeechMode = "app speaks" | "screen reader" | "text only";
@@ -13,6 +13,8 @@ export interface SpokenScreen {
   /** Second reprompt: the buttons by name. */
   names: Sentence[];
   vocabulary: string[];
+  /** The same answers as an ear can score them, with the range of the number. */
+  hearing?: Hearing;
   /** Nothing is spoken, as while dialling; the ear listens. */
   silent: boolean;
   /** Waits for hands, not for an answer (washing, putting away): the ear stays open and nobody is reprompted. */

@@ -41,7 +41,7 @@ export class Turns {
     if (before?.key === screen.key) {
       if (before.silent !== screen.silent) this.#silenceChanged(before.silent || this.#silent);
       else if (this.#ear.isOpen() && before.vocabulary.join("\n") !== screen.vocabulary.join("\n"))
-        this.#ear.expect(screen.vocabulary, this.#heard);
+        this.#ear.expect(screen.vocabulary, this.#heard, screen.hearing);
       return;
     }
     this.#hush();
@@ -201,7 +201,7 @@ export class Turns {
   }
 
   async #openEar(): Promise<void> {
-    if (this.#screen !== null && (await this.#ear.open(this.#screen.vocabulary, this.#heard))) this.#armLadder();
+    if (this.#screen !== null && (await this.#ear.open(this.#screen.vocabulary, this.#heard, this.#screen.hearing))) this.#armLadder();
   }
 
   #mayReprompt(): boolean {

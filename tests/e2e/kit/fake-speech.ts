@@ -95,6 +95,8 @@ export function fakeSpeech({ ms }: { ms: number }): void {
     },
   });
 
+  // No microphone: the ear that ships with the app stands back, and this one hears.
+  Object.defineProperty(navigator, "mediaDevices", { configurable: true, value: undefined });
   Object.defineProperty(window, "SpeechRecognition", {
     configurable: true,
     value: class {

@@ -1,0 +1,43 @@
+// What the ear is told to expect at a question: the offers' phrases, the foods by name, and how large the number can be.
+import type { NumberSlot } from "#events/told.ts";
+import { FOODS } from "#rules/food/foods.ts";
+import { PLAUSIBLE } from "#rules/glucose/reading.ts";
+import type { Hearing } from "#speech/ports.ts";
+import type { SpokenOffer } from "#speech/understand.ts";
+import { frontPerson } from "#walk/offers.ts";
+import type { HouseState } from "#walk/state.ts";
+
+type Range = NonNullable<Hearing["range"]>;
+
+/** Wide on purpose: what is out of the ordinary is asked about by the walk, not unheard by the ear. Grams and units: as the walk's own checks allow. */
+const RANGES: Readonly<Record<"grams" | "units", Range>> = {
+  grams: { low: 0, high: 400, step: 1 },
+  units: { low: 0, high: 80, step: 0.5 },
+};
+
+/** Both units' numbers are readings: which unit was meant is the walk's question. */
+function rangeOf(slot: NumberSlot, house: HouseState): Range {
+  switch (slot) {
+    case "reading":
+    case "recheck":
+    case "recheck after low": {
+      const unit = frontPerson(house)?.person.glucoseUnit ?? "mg/dL";
+      return { low: PLAUSIBLE["mmol/L"].least, high: PLAUSIBLE["mg/dL"].most, step: unit === "mmol/L" ? 0.1 : 1 };
+    }
+    case "grams":
+      return RANGES.grams;
+    default:
+      return RANGES.units;
+  }
+}
+
+const foodNames: readonly string[] = [...new Set(FOODS.flatMap((food) => [food.us, food.uk, ...food.aliases]))];
+
+/** `slot`: of the number offer, if there is one. */
+export function hearingOf(offers: readonly SpokenOffer[], slot: NumberSlot | undefined, foods: boolean, house: HouseState): Hearing {
+  return {
+    offers,
+    ...(slot === undefined ? {} : { range: rangeOf(slot, house) }),
+    ...(foods ? { foods: foodNames } : {}),
+  };
+}

@@ -1,0 +1,85 @@
+// The microphone as a stream of blocks: 480 samples at 16 kHz. Opened when somebody is to be heard, kept warm between turns, let go after a
+// minute, so that the tablet does not show for hours that it listens. Sound stays in this page: it is neither stored nor sent.
+import worklet from "./blocks-worklet.ts?worker&url";
+
+export type MicrophoneState = "allowed" | "not asked" | "refused" | "none";
+
+export interface Microphone {
+  state(): Promise<MicrophoneState>;
+  /** Blocks from now on, until paused. "refused" where there is no sound to be had; asking again later may help. */
+  open(onBlock: (block: Float32Array) => void): Promise<"open" | "refused">;
+  pause(): void;
+}
+
+const RATE = 16_000;
+const LET_GO_MS = 60_000;
+
+interface Line {
+  context: AudioContext;
+  stream: MediaStream;
+}
+
+/** Echo is cancelled and level evened by the browser; noise is left to the ear, which learned with it. */
+async function connect(onBlock: (block: Float32Array) => void): Promise<Line> {
+  const stream = await navigator.mediaDevices.getUserMedia({
+    audio: { echoCancellation: true, noiseSuppression: false, autoGainControl: true, channelCount: 1 },
+  });
+  const context = new AudioContext({ sampleRate: RATE });
+  try {
+    await context.audioWorklet.addModule(worklet);
+    const blocks = new AudioWorkletNode(context, "blocks");
+    blocks.port.onmessage = (e: MessageEvent<Float32Array>) => onBlock(e.data);
+    context.createMediaStreamSource(stream).connect(blocks);
+    await context.resume();
+    return { context, stream };
+  } catch (error) {
+    letGo({ context, stream });
+    throw error;
+  }
+}
+
+function letGo({ context, stream }: Line): void {
+  for (const track of stream.getTracks()) track.stop();
+  void context.close().catch(() => {});
+}
+
+export function microphone(): Microphone {
+  let line: Promise<Line> | null = null;
+  let listener: ((block: Float32Array) => void) | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  return {
+    async state() {
+      if (navigator.mediaDevices?.getUserMedia === undefined || typeof AudioWorkletNode === "undefined") return "none";
+      try {
+        const { state } = await navigator.permissions.query({ name: "microphone" });
+        return state === "granted" ? "allowed" : state === "denied" ? "refused" : "not asked";
+      } catch {
+        return "not asked";
+      }
+    },
+    async open(onBlock) {
+      clearTimeout(timer);
+      listener = onBlock;
+      line ??= connect((block) => listener?.(block));
+      const mine = line;
+      try {
+        const { stream } = await mine;
+        // A microphone that was pulled out or taken back ends its track.
+        if (stream.getTracks().some((track) => track.readyState === "ended")) throw new Error("the microphone was taken away");
+        return "open";
+      } catch {
+        if (line === mine) line = null;
+        return "refused";
+      }
+    },
+    pause() {
+      listener = null;
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        void line?.then(letGo, () => {});
+        line = null;
+      }, LET_GO_MS);
+    },
+  };
+}

@@ -1,0 +1,6 @@
+// What travels between the page and the ear's worker.
+import type { Hearing } from "./answers.ts";
+import type { Decision } from "./decide.ts";
+
+export type ToEar = { folder: string } | { hearing: Hearing } | { id: number; samples: Float32Array };
+export type FromEar = { ready: true } | { broken: string } | { id: number; decision: Decision };

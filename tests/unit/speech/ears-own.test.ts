@@ -1,0 +1,120 @@
+import { describe, expect, it } from "vitest";
+import type { Decision } from "#speech/ear/decide.ts";
+import { BLOCK } from "#speech/ear/endpoint.ts";
+import type { FromEar, ToEar } from "#speech/ear/worker-shapes.ts";
+import { OwnEars, type Sound } from "#speech/ears-own.ts";
+import type { Heard } from "#speech/ports.ts";
+
+/** A microphone and a worker played by hand. */
+function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
+  let listener: ((block: Float32Array) => void) | null = null;
+  let answer: (a: FromEar) => void = () => {};
+  const posted: ToEar[] = [];
+  const sound: Sound = {
+    state: async () => state,
+    open: async (onBlock) => {
+      listener = onBlock;
+      return state === "allowed" ? "open" : "refused";
+    },
+    pause: () => {
+      listener = null;
+    },
+  };
+  const ears = new OwnEars(sound);
+  ears.open(
+    {
+      post: (message) => void posted.push(message),
+      onAnswer: (l) => {
+        answer = l;
+      },
+    },
+    "ear/",
+  );
+  const play = (ms: number, loud: boolean) => {
+    for (let t = 0; t < ms; t += 30)
+      listener?.(Float32Array.from({ length: BLOCK }, (_, i) => (loud ? 0.3 : 0.0005) * Math.sin(i * 0.9 + (i % 7))));
+  };
+  const utterance = () => {
+    play(3000, false);
+    play(600, true);
+    play(600, false);
+  };
+  const asked = (): number[] => posted.flatMap((m) => ("id" in m ? [m.id] : []));
+  return { ears, posted, play, utterance, asked, tell: (a: FromEar) => answer(a) };
+}
+
+const settled = () => new Promise<void>((done) => setImmediate(done));
+
+async function heardAs(decision: Decision): Promise<Heard[]> {
+  const { ears, utterance, asked, tell } = kitchen();
+  const heard: Heard[] = [];
+  tell({ ready: true });
+  ears.listen(["yes"], (h) => heard.push(h));
+  await settled();
+  utterance();
+  tell({ id: asked()[0] ?? -1, decision });
+  await settled();
+  return heard;
+}
+
+describe("the ear that ships with the app", () => {
+  it("hears nothing before its files are there, and never when they are torn", async () => {
+    const { ears, tell } = kitchen();
+    expect(await ears.available()).toBe("not on this device");
+    tell({ ready: true });
+    expect(await ears.available()).toBe("on the device");
+    tell({ broken: "ear-a.bin is not the one that was made" });
+    expect(await ears.available()).toBe("not on this device");
+  });
+
+  it.each([
+    ["refused", "not allowed"],
+    ["none", "not on this device"],
+  ] as const)("says so where the microphone is %s", async (state, told) => {
+    const { ears, tell } = kitchen(state);
+    tell({ ready: true });
+    expect(await ears.available()).toBe(told);
+  });
+
+  it("tells what was understood as one text without a doubt", async () => {
+    expect(await heardAs({ kind: "understood", text: "yes" })).toEqual([{ text: "yes", alternatives: [] }]);
+  });
+
+  it("tells what must be asked again as a doubt, with all guesses", async () => {
+    expect(await heardAs({ kind: "ask again", texts: ["fifteen", "fifty"] })).toEqual([
+      { text: "fifteen", alternatives: ["fifty"], unsure: true },
+    ]);
+  });
+
+  it("tells nobody what was turned away", async () => {
+    expect(await heardAs({ kind: "turned away", why: "other speech" })).toEqual([]);
+  });
+
+  it("passes nothing on that was still being worked out when it was paused", async () => {
+    const { ears, utterance, asked, tell } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    ears.listen(["yes"], (h) => heard.push(h));
+    await settled();
+    utterance();
+    expect(asked()).toHaveLength(1);
+    ears.pause();
+    tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "yes" } });
+    await settled();
+    expect(heard).toEqual([]);
+  });
+
+  it("tells the worker what to expect before any sound", async () => {
+    const { ears, posted } = kitchen();
+    ears.listen(["yes", "no"], () => {});
+    await settled();
+    expect(posted.at(-1)).toEqual({
+      hearing: {
+        offers: [
+          { id: "yes", phrases: ["yes"] },
+          { id: "no", phrases: ["no"] },
+        ],
+      },
+    });
+  });
+});
