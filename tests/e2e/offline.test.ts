@@ -90,7 +90,8 @@ describe("a tablet without a network", () => {
     await finger(t).press({ shown: FIXED.help, said: [] });
     await finger(t).press({ shown: FIXED.close, said: [] });
     await finger(t).press({ shown: FIXED.wrong, said: [] });
-    expect(left.filter((url) => !url.includes("/voice/") && !/worker/.test(url))).toEqual([]);
+    // Voice and ear come by themselves after the first screen; on a first visit they may still be on their way.
+    expect(left.filter((url) => !/\/voice\/|\/ear\/|worker/.test(url))).toEqual([]);
     expect(t.complaints).toEqual([]);
   });
 });
