@@ -83,8 +83,10 @@ function arrivals(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
     if (!me?.walk || clockQuestion(state)) return facts;
     const { id } = me.walk;
     const c = contextOf(state, me, me.walk, now, guards);
+    const own = STEPS[stepOf(me.walk)].arrive?.(c) ?? [];
     const old = oldNeedle(c);
-    const events = old.length > 0 ? old : (STEPS[stepOf(me.walk)].arrive?.(c) ?? []);
+    // Needle and reading can grow old together; what else the step would store waits for the pen.
+    const events = old.length > 0 ? [...old, ...own.filter((event) => GROWN_OLD.includes(event.type))] : own;
     if (events.length === 0) return facts;
     const fresh = events.map((event) => ({ person: me.person.id, walk: id, event }));
     facts.push(...fresh);
@@ -97,9 +99,9 @@ const GROWN_OLD: readonly Happened["type"][] = ["reading grew old", "pen check g
 
 /** Time alone takes nothing further but this: a dose must not stay on the screen once its reading is old (promise 1), nor a pen made ready long ago. */
 function grownOld(house: HouseState, now: Stamp, guards: Guards): NewFact[] {
-  return arrivals(house, now, guards)
-    .slice(0, 1)
-    .filter((f) => GROWN_OLD.includes(f.event.type));
+  const facts = arrivals(house, now, guards);
+  const other = facts.findIndex((f) => !GROWN_OLD.includes(f.event.type));
+  return other < 0 ? facts : facts.slice(0, other);
 }
 
 function walkOutcome(house: HouseState, intent: Intent, now: Stamp, guards: Guards): Outcome {

@@ -21,12 +21,21 @@ describe("a pen that was made ready long ago", () => {
   });
 
   it("is checked again where nobody left the walk, and only the answer came late", () => {
-    const t = odileAt("dial");
+    const t = odileAt("dial", longReading);
     t.pass(31 * MINUTE);
     expect(t.try({ do: "give number", slot: "dial", text: "6", via: "touch", helper: null }).facts.map((f) => f.event.type)).toContain(
       "pen check grew old",
     );
     expect(t.step()).toBe("pen");
+  });
+
+  it("grows old together with the reading, and neither hides the other", () => {
+    const t = odileAt("dial");
+    t.pass(31 * MINUTE);
+    expect(led(t, { do: "pass time" })).toEqual(["pen check grew old", "reading grew old"]);
+    expect(walk(t)).toMatchObject({ reading: null, told: null, dial: null });
+    expect(walk(t).penCheck.pen).toBeNull();
+    expect(t.step()).toBe("reading");
   });
 
   it("takes its step off the screen by itself, with the needle fitted and no stream seen yet", () => {

@@ -36,14 +36,6 @@ describe("a reading that grew old (promise 1)", () => {
     const t = odileAt("dial");
     setClock(t, 3600);
     t.send({ do: "pass time" }, { do: "agree clock" }, { do: "answer taken", answer: "no" });
-    // The needle is old as well, so the pen comes first; nothing is dialled before there is a new reading.
-    expect(t.step()).toBe("pen");
-    t.send(
-      { do: "pick pen", pen: "odile-meal", how: "mark" },
-      { do: "insulin looks", look: "as it should be" },
-      { do: "needle fitted" },
-      { do: "primed", stream: true },
-    );
     expect(walk(t).reading).toBeNull();
     expect(walk(t).dial).toBeNull();
     expect(t.step()).toBe("reading");
