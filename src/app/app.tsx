@@ -50,7 +50,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const guard = useContext(GuardContext);
   useEffect(() => watchFingers(window, guard), [guard]);
   useEffect(() => {
-    const touch = () => desk.touch();
+    const touch = () => desk.turns.touch();
     window.addEventListener("pointerdown", touch, true);
     window.addEventListener("keydown", touch, true);
     return () => {

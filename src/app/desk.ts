@@ -64,7 +64,7 @@ export class Desk {
   readonly foodSaid = signal<{ text: string } | null>(null);
   readonly prefs: Signal<Prefs> = signal(readPrefs());
   readonly house: House;
-  private readonly turns: Turns;
+  readonly turns: Turns;
   private readonly talk: Talk;
   private readonly ringer = new Ringer();
   private shownKey = "";
@@ -146,10 +146,6 @@ export class Desk {
   end(): void {
     this.ended = true;
     this.turns.end();
-  }
-
-  touch(): void {
-    this.turns.touch();
   }
 
   /** A small screen around the walk says and hears its own lines and buttons. */

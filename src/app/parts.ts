@@ -14,14 +14,18 @@ import { BrowserVoice, browserSpeech } from "#speech/voice-browser.ts";
 import { type VoiceChain, voiceChain } from "#speech/voice-chain.ts";
 import { OwnVoice } from "#speech/voice-own.ts";
 import { textVoice } from "#speech/voice-text.ts";
+import { firstOf, whenWanted } from "./ears.ts";
 
 export interface SoundParts {
   voice: VoiceChain;
   ears: EarsPort;
   ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
   wake(): void;
-  /** Fetches what is large; to be called once the first screen stands, which never waits for it. */
-  fetchLater(): void;
+  /**
+   * Fetches what is large; to be called once the first screen stands, which never waits for it. The ear comes only for those who chose to be
+   * heard, then or later; `onEarReady`: it can hear from now on.
+   */
+  fetchLater(onEarReady: () => void): void;
   apply(prefs: Prefs): void;
   /** A tone would be heard now. After a start of the page the browser waits for a touch. */
   hasTones(): boolean;
@@ -32,37 +36,6 @@ export interface SoundParts {
 const TONE = { note: "note", calling: "remind", insistent: "soon", loud: "now" } as const;
 /** Speech follows a tone after this pause and never over it (style rule 24). */
 const AFTER_TONE_MS = 300;
-
-/** Several ears as one: the first that can hear on this device, asked anew at each opening. */
-function firstOf(ears: readonly EarsPort[]): EarsPort {
-  let open: EarsPort | null = null;
-  let able: EarsPort | null = null;
-  return {
-    name: "ears",
-    async available() {
-      const answers = await Promise.all(ears.map((ear) => ear.available()));
-      const at = answers.indexOf("on the device");
-      able = ears[at] ?? null;
-      return able ? "on the device" : answers.includes("not allowed") ? "not allowed" : "not on this device";
-    },
-    listen(vocabulary, onHeard, hearing) {
-      if (open !== able) open?.pause();
-      open = able;
-      open?.listen(vocabulary, onHeard, hearing);
-    },
-    pause: () => open?.pause(),
-  };
-}
-
-/** An ear that is there only while somebody wants to be heard. */
-function whenWanted(ear: EarsPort, wanted: () => boolean): EarsPort {
-  return {
-    name: ear.name,
-    available: async () => (wanted() ? ear.available() : "not allowed"),
-    listen: (vocabulary, onHeard, hearing) => ear.listen(vocabulary, onHeard, hearing),
-    pause: () => ear.pause(),
-  };
-}
 
 /** A worker as its room sees it. */
 function talkingTo<To, From>(
@@ -78,10 +51,10 @@ function talkingTo<To, From>(
 }
 
 /** Fetches the ear that ships with the app; without it the browser's own may listen, and buttons always work. */
-function openEar(ears: OwnEars): void {
+function openEar(ears: OwnEars, onReady: () => void): void {
   try {
     const worker = new Worker(new URL("../speech/ear/worker.ts", import.meta.url), { type: "module" });
-    ears.open(talkingTo<ToEar, FromEar>(worker), new URL("ear/", document.baseURI).href);
+    ears.open(talkingTo<ToEar, FromEar>(worker), new URL("ear/", document.baseURI).href, onReady);
   } catch {
     // An old browser without module workers.
   }
@@ -98,7 +71,7 @@ function openShipped(voice: OwnVoice): void {
 }
 
 export function soundParts(prefs: Prefs, lang: string): SoundParts {
-  let listens = false;
+  let onEarReady = () => {};
   const speech = browserSpeech(window, browserTimers);
   const player = speechPlayer();
   const shipped = new OwnVoice(player.play, browserTimers);
@@ -106,17 +79,21 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
   const own: VoicePort[] = [...(speech ? [new BrowserVoice(speech)] : []), shipped];
   const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
   const bell = tones();
-  const ears = new OwnEars(microphone());
+  const ownEars = new OwnEars(microphone());
+  const ears = whenWanted(firstOf([ownEars, new BrowserEars(browserHearing(window, browserTimers), lang)]), () =>
+    openEar(ownEars, () => onEarReady()),
+  );
   const apply = (p: Prefs) => {
     voice.setRate(p.rate);
     voice.setVolume(p.volume);
     bell.setVolume(p.volume);
-    listens = p.voice === "speaks and listens";
+    // Until somebody chose, the preference is only a default.
+    ears.want(p.chose && p.voice === "speaks and listens");
   };
   apply(prefs);
   return {
     voice,
-    ears: whenWanted(firstOf([ears, new BrowserEars(browserHearing(window, browserTimers), lang)]), () => listens),
+    ears,
     async ring(level) {
       await bell.play(TONE[level]);
       await new Promise<void>((done) => browserTimers.after(AFTER_TONE_MS, done));
@@ -125,9 +102,10 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
       void bell.wake();
       player.wake();
     },
-    fetchLater() {
+    fetchLater(earReady) {
+      onEarReady = earReady;
       openShipped(shipped);
-      openEar(ears);
+      ears.screenStands();
     },
     apply,
     hasTones: () => bell.ready(),

@@ -91,7 +91,7 @@ async function open(root: HTMLElement): Promise<void> {
     // The walk before all that is larger.
     void painted()
       .then(() => walkPart.hold())
-      .then(() => sound.fetchLater());
+      .then(() => sound.fetchLater(() => desk.turns.earCame()));
     await watchForUpdates();
   } catch (error) {
     fault.show("no storage", error instanceof Error ? error.message : String(error));

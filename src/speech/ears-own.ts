@@ -25,6 +25,7 @@ export class OwnEars implements EarsPort {
   #refused = false;
   #turn = 0;
   #asked = 0;
+  #onReady: () => void = () => {};
   #waiting = new Map<number, (answer: FromEar) => void>();
 
   constructor(sound: Sound) {
@@ -32,8 +33,9 @@ export class OwnEars implements EarsPort {
   }
 
   /** Fetches the nets through the worker; until they are there, other ears listen. `folder`: the address of the manifest, with a slash at the end. */
-  open(worker: EarWorker, folder: string): void {
+  open(worker: EarWorker, folder: string, onReady: () => void = () => {}): void {
     this.#worker = worker;
+    this.#onReady = onReady;
     worker.onAnswer((answer) => this.#answered(answer));
     worker.post({ folder });
   }
@@ -82,8 +84,10 @@ export class OwnEars implements EarsPort {
   }
 
   #answered(answer: FromEar): void {
-    if ("ready" in answer) this.#works = "ready";
-    else if ("broken" in answer) {
+    if ("ready" in answer) {
+      this.#works = "ready";
+      this.#onReady();
+    } else if ("broken" in answer) {
       this.#works = "broken";
       for (const resolve of this.#waiting.values()) resolve(answer);
     } else this.#waiting.get(answer.id)?.(answer);

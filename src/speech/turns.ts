@@ -105,6 +105,11 @@ export class Turns {
     this.#goOn();
   }
 
+  /** An ear that was not there when this screen asked for it is there now. */
+  earCame(): void {
+    if (!this.#speaking && !this.#ear.isOpen()) this.#earSoon(EAR_AFTER_MS);
+  }
+
   /** Gives the ear another chance after a walk in which it was given up. */
   newWalk(): void {
     this.#patience = freshPatience;

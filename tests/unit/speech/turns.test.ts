@@ -76,6 +76,30 @@ describe("a screen that is presented", () => {
   });
 });
 
+describe("an ear that comes late", () => {
+  it("is opened when it has come, on the screen that waits for an answer", async () => {
+    let there = false;
+    const ears = new ScriptedEars();
+    ears.available = async () => (there ? "on the device" : "not on this device");
+    const t = table({ ears });
+    t.turns.present(screen("wash"));
+    await t.timers.advance(5000);
+    expect(ears.listening()).toBe(false);
+    there = true;
+    t.turns.earCame();
+    await t.timers.advance(300);
+    expect(ears.listening()).toBe(true);
+  });
+
+  it("is not opened while the tablet speaks", async () => {
+    const t = table({ byHand: true });
+    t.turns.present(screen("wash"));
+    t.turns.earCame();
+    await t.timers.advance(5000);
+    expect(t.ears.listening()).toBe(false);
+  });
+});
+
 describe("what is heard", () => {
   it("is passed on once; the ear rests 700 ms after an answer, so that a 'yes, yes' is one answer", async () => {
     const t = table();
