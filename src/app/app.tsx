@@ -32,8 +32,6 @@ export interface AppProps {
   drawer(close: () => void): ComponentChildren;
 }
 
-const RATE_STEP = 10;
-
 export function App(props: AppProps) {
   const { desk } = props;
   const register = useCallback((screen: HearableScreen | null) => desk.hearable(screen), [desk]);
@@ -137,20 +135,19 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
     return <walk.AboutScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} version={APP_VERSION} onBack={close} />;
   if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
   if (overlay === "help") {
-    const volume = (step: number) => Math.min(5, Math.max(1, prefs.volume + step)) as typeof prefs.volume;
     return (
       <HelpScreen
         {...common}
         inWalk={inWalk}
-        lines={me?.walk ? [...HELP[stepOf(me.walk)], ...youCanSay(list, house)] : [FIXED.kitchenHelp]}
+        lines={me?.walk ? [...HELP[stepOf(me.walk)], ...youCanSay(list, house)] : [FIXED.kitchenHelp, FIXED.voiceHelp]}
         acts={{
           bigger: () => desk.change({ k: biggerThan(prefs.k) }),
           theme: () => desk.change({ theme: prefs.theme === "dark" ? "light" : "dark" }),
           dark: prefs.theme === "dark",
-          louder: () => desk.change({ volume: volume(1) }),
-          softer: () => desk.change({ volume: volume(-1) }),
-          faster: () => desk.change({ rate: Math.min(190, prefs.rate + RATE_STEP) }),
-          slower: () => desk.change({ rate: Math.max(110, prefs.rate - RATE_STEP) }),
+          louder: () => desk.chrome("louder"),
+          softer: () => desk.chrome("softer"),
+          faster: () => desk.chrome("faster"),
+          slower: () => desk.chrome("slower"),
           voice: () => desk.open("voice"),
           oneSwitch: () => desk.change({ oneSwitch: !prefs.oneSwitch }),
           scanning: prefs.oneSwitch,

@@ -8,30 +8,28 @@ import type { HearableScreen, ShownBack } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
 import { Turns } from "#speech/turns.ts";
 import type { SayingNow, SpeechMode, TurnsWith } from "#speech/turns-shapes.ts";
-import { contextOf } from "#walk/context.ts";
 import { decide } from "#walk/decide.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
-import { afterTaken, sayLowCall } from "#words/en/kitchen.ts";
+import { afterTaken } from "#words/en/kitchen.ts";
 import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
+import { type BellParts, Bells } from "./bells.ts";
 import type { Held } from "./held.ts";
 import { holdCount } from "./hold-count.ts";
 import { House, type HouseSettings, type Sent } from "./house.ts";
 import { type Overlay, Overlays } from "./overlays.ts";
-import { Ringer } from "./ringer.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
 import { Talk } from "./talk.ts";
+import { type VoiceAct, voiceChange } from "./voice-setting.ts";
 import type { WalkPart } from "./walk-part.ts";
 
-export interface DeskParts extends Omit<HouseSettings, "onChange"> {
+export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
   speech: Omit<TurnsWith, "earOff" | "onSentence" | "onListening" | "onHeard">;
-  /** Rings a tone; resolves when it has ended. */
-  ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
   applyPrefs(prefs: Prefs): void;
   /** Where a walk is open already, it must be held before the desk is made. */
   walkPart: Held<WalkPart>;
@@ -66,7 +64,7 @@ export class Desk {
   readonly house: House;
   readonly turns: Turns;
   private readonly talk: Talk;
-  private readonly ringer = new Ringer();
+  private readonly bells: Bells;
   private shownKey = "";
   private readonly holdCount = holdCount();
   private ended = false;
@@ -86,6 +84,7 @@ export class Desk {
       onListening: (open) => (this.listening.value = open),
       onHeard: (h) => this.talk.heard(h),
     });
+    this.bells = new Bells(parts, this.turns);
     this.talk = new Talk({
       turns: this.turns,
       lang,
@@ -176,6 +175,17 @@ export class Desk {
         if (this.shownBack.press) this.shownBack.press();
         else this.back();
         break;
+      default:
+        this.setVoice(act);
+    }
+  }
+
+  private setVoice(act: VoiceAct): void {
+    const next = voiceChange(act, this.prefs.value);
+    if ("end" in next) this.sayLabel(next.end);
+    else {
+      this.change(next.change);
+      this.turns.again("question");
     }
   }
 
@@ -215,19 +225,7 @@ export class Desk {
     const say = around ? { title: around.title, lines: [...around.lines] } : this.say();
     const list = around ? [] : offers(house, now);
     this.talk.show({ key: scene, say, offers: list, refusal: around ? null : this.refusal.value, buttons: around?.buttons ?? null }, house);
-    for (const ring of this.ringer.due(house, now, edge)) this.ring(ring.person, ring.level);
-    if (this.ringer.waitEnded(house, now)) void this.parts.ring("note");
-  }
-
-  private ring(person: string, level: "calling" | "insistent" | "loud"): void {
-    const me = this.state.value.people[person];
-    if (!me?.walk) return;
-    const house = this.state.value;
-    const text = me.walk.low
-      ? sayLowCall(house, me)
-      : this.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, this.now.value, GUARDS)).lines[0];
-    const lang = me.person.language;
-    void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
+    this.bells.look(house, now, edge);
   }
 
   private changed(sent: Sent): void {
@@ -239,7 +237,7 @@ export class Desk {
     if (sent.notStored !== null) this.refusal.value = NOT_SAVED;
     else if (sent.refusal) this.refusal.value = this.walkPart.here.value?.sayRefusal(sent.refusal) ?? null;
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
-    if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) void this.parts.ring("note");
+    if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) this.bells.note();
     this.refresh();
   }
 }

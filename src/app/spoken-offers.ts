@@ -6,8 +6,9 @@ import type { SpokenOffer } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
 import type { HouseState } from "#walk/state.ts";
 import { labelOf } from "#words/en/labels.ts";
+import type { VoiceAct } from "./voice-setting.ts";
 
-export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong";
+export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong" | VoiceAct;
 
 export type Meant =
   | { what: "intent"; intent: Intent }
@@ -21,6 +22,10 @@ const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
   { act: "quiet", phrases: ["quiet", "be quiet"] },
   { act: "back", phrases: ["back", "go back"] },
   { act: "wrong", phrases: ["something is wrong"] },
+  { act: "louder", phrases: ["louder", "speak louder"] },
+  { act: "softer", phrases: ["softer", "speak softer"] },
+  { act: "slower", phrases: ["slower", "speak slower"] },
+  { act: "faster", phrases: ["faster", "speak faster"] },
 ];
 
 const UNIT: Partial<Record<NumberSlot, SaidUnit>> = {

@@ -60,11 +60,12 @@ export class Turns {
     } else if (this.#ear.isOpen()) this.#armLadder();
   }
 
-  /** Says the screen again from its first sentence, in quiet too, since it was asked for. Nothing in silence. */
-  again(): void {
+  /** Says the screen again, or its question alone; in quiet too, since it was asked for. Nothing in silence. */
+  again(what: "screen" | "question" = "screen"): void {
     if (this.#screen === null || !this.#maySpeak(true)) return;
     this.#hush();
-    void this.#say({ of: "sentences", list: this.#screen.sentences, index: 0 });
+    const of = what === "question" && this.#screen.short.length > 0 ? "short" : "sentences";
+    void this.#say({ of, list: this.#screen[of], index: 0 });
   }
 
   /** On: speech stops at once and nobody is reprompted, the ear listens. Off: goes on with the sentence that was cut off. */

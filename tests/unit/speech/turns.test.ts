@@ -156,6 +156,17 @@ describe("the voice and the ear of the room", () => {
     expect(t.ears.listening()).toBe(true);
   });
 
+  it("says the question alone once more, in quiet too, as when it was made louder", async () => {
+    const t = table();
+    t.turns.present(screen("wash"));
+    await t.timers.advance(2000);
+    t.turns.quiet(true);
+    t.turns.again("question");
+    await t.timers.advance(2000);
+    expect(t.voice.texts()).toEqual(["wash one.", "wash two?", "wash short?"]);
+    expect(t.ears.listening()).toBe(true);
+  });
+
   it("falls quiet on Quiet and goes on with the same sentence afterwards, also when a touch pressed it", async () => {
     const t = table({ byHand: true });
     t.turns.present(screen("wash"));

@@ -1,0 +1,45 @@
+// Rings what is due, and says what for once the tone has ended.
+import type { Stamp } from "#events/stamp.ts";
+import type { Turns } from "#speech/turns.ts";
+import { contextOf } from "#walk/context.ts";
+import { GUARDS } from "#walk/guards.ts";
+import type { HouseState } from "#walk/state.ts";
+import { sayLowCall } from "#words/en/kitchen.ts";
+import type { Held } from "./held.ts";
+import { Ringer } from "./ringer.ts";
+import type { WalkPart } from "./walk-part.ts";
+
+export interface BellParts {
+  /** Rings a tone; resolves when it has ended. */
+  ring(level: "calling" | "insistent" | "loud" | "note"): Promise<void>;
+  walkPart: Held<WalkPart>;
+}
+
+export class Bells {
+  private readonly ringer = new Ringer();
+
+  constructor(
+    private readonly parts: BellParts,
+    private readonly turns: Turns,
+  ) {}
+
+  /** edge: another screen stands than a moment ago. */
+  look(house: HouseState, now: Stamp, edge: boolean): void {
+    for (const { person, level } of this.ringer.due(house, now, edge)) this.ring(house, now, person, level);
+    if (this.ringer.waitEnded(house, now)) this.note();
+  }
+
+  note(): void {
+    void this.parts.ring("note");
+  }
+
+  private ring(house: HouseState, now: Stamp, person: string, level: "calling" | "insistent" | "loud"): void {
+    const me = house.people[person];
+    if (!me?.walk) return;
+    const text = me.walk.low
+      ? sayLowCall(house, me)
+      : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
+    const lang = me.person.language;
+    void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
+  }
+}
