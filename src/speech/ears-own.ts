@@ -1,5 +1,6 @@
 // The ear that ships with the app, behind the same port as the browser's: microphone, endpoint, and the nets in a worker.
 import { Endpoint } from "./ear/endpoint.ts";
+import { closingAfter, usualClosing } from "./ear/patience.ts";
 import type { FromEar, ToEar } from "./ear/worker-shapes.ts";
 import type { EarsPort, Heard, Hearing } from "./ports.ts";
 
@@ -25,6 +26,9 @@ export class OwnEars implements EarsPort {
   #refused = false;
   #turn = 0;
   #asked = 0;
+  #hearing: Hearing = { offers: [] };
+  /** At what was said before the present silence. */
+  #look: Promise<FromEar> | null = null;
   #onReady: () => void = () => {};
   #waiting = new Map<number, (answer: FromEar) => void>();
 
@@ -49,13 +53,17 @@ export class OwnEars implements EarsPort {
 
   listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void {
     const turn = ++this.#turn;
-    this.#worker?.post({ hearing: hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) } });
+    this.#hearing = hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) };
+    this.#worker?.post({ hearing: this.#hearing });
+    this.#look = null;
     this.#endpoint.reset();
+    this.#endpoint.closeUsually(usualClosing(this.#hearing));
     void this.#listen(turn, onHeard);
   }
 
   pause(): void {
     this.#turn++;
+    this.#look = null;
     this.#endpoint.reset();
     this.#sound.pause();
   }
@@ -64,18 +72,37 @@ export class OwnEars implements EarsPort {
     const opened = await this.#sound.open((block) => {
       if (turn !== this.#turn) return;
       const ended = this.#endpoint.take(block);
-      if (ended?.kind === "said") void this.#understand(turn, ended.samples, onHeard);
+      if (ended?.kind === "paused") this.#look = this.#lookAt(turn, ended.samples);
+      if (ended?.kind === "goes on") this.#look = null;
+      // Nothing but silence has followed the last look, unless the utterance was cut: so its answer is this one's too, and mostly there already.
+      if (ended?.kind === "said") void this.#tell(turn, (ended.cut ? null : this.#look) ?? this.#ask(ended.samples), onHeard);
     });
     if (opened === "refused") this.#refused = true;
   }
 
-  /** What was turned away is told to nobody: other talk in the kitchen must not make the tablet speak. */
-  async #understand(turn: number, samples: Float32Array, onHeard: (h: Heard) => void): Promise<void> {
+  /** Understands what was said so far while the silence still runs, and tells the endpoint how much of it is enough. */
+  #lookAt(turn: number, samples: Float32Array): Promise<FromEar> {
+    const look = this.#ask(samples).then((answer) => {
+      if (turn === this.#turn && look === this.#look && "decision" in answer)
+        this.#endpoint.closeAfter(closingAfter(answer.decision, this.#hearing));
+      return answer;
+    });
+    return look;
+  }
+
+  async #ask(samples: Float32Array): Promise<FromEar> {
     const id = ++this.#asked;
     const answered = new Promise<FromEar>((resolve) => this.#waiting.set(id, resolve));
     this.#worker?.post({ id, samples });
     const answer = await answered;
     this.#waiting.delete(id);
+    return answer;
+  }
+
+  /** What was turned away is told to nobody: other talk in the kitchen must not make the tablet speak. */
+  async #tell(turn: number, asked: Promise<FromEar>, onHeard: (h: Heard) => void): Promise<void> {
+    this.#look = null;
+    const answer = await asked;
     if (turn !== this.#turn || !("decision" in answer)) return;
     const { decision } = answer;
     if (decision.kind === "understood") onHeard({ text: decision.text, alternatives: [] });

@@ -1,14 +1,26 @@
 // Where an utterance begins and ends in a stream of blocks. Loudness is judged against the quietest of the last seconds, never against a fixed
 // level: a detector with a fixed level opens at a kettle and never closes (measured). Pure: blocks in, utterances out.
 
-/** What a block brought. "begun" is told once, "said" carries the utterance with a little room before and after it. */
-export type Ended = { kind: "begun" } | { kind: "said"; samples: Float32Array; cut: boolean } | { kind: "too loud" } | null;
+/**
+ * What a block brought. "begun" is told once. "paused": silence has begun, and this was said so far; it may be all, so an ear can look at it already.
+ * "goes on": it was not all. "said" carries the utterance with a little room before and after it; unless it was cut, what followed the last
+ * "paused" was silence.
+ */
+export type Ended =
+  | { kind: "begun" }
+  | { kind: "paused"; samples: Float32Array }
+  | { kind: "goes on" }
+  | { kind: "said"; samples: Float32Array; cut: boolean }
+  | { kind: "too loud" }
+  | null;
 
 /** Samples of one block: 30 ms at 16 kHz. */
 export const BLOCK = 480;
 const blocksIn = (ms: number): number => Math.round(ms / 30);
-/** Silence that ends an utterance. Longer cuts fewer slow speakers in two; shorter answers sooner (target: 400 ms in all). */
+/** Silence that ends an utterance, unless somebody knows better. Longer cuts fewer slow speakers in two; shorter answers sooner (target: 400 ms in all). */
 export const CLOSING_MS = 300;
+/** Silence after which what was said so far is worth a look: longer than the stop in "eight" or "fifteen", and well before any closing. */
+export const LOOK_MS = 180;
 const BEFORE_MS = 300;
 /** The rest is somebody else's talk or a kettle: the longest answer at a slow pace is under 4 s. */
 const LONGEST_MS = 4500;
@@ -31,6 +43,19 @@ export class Endpoint {
   #quiet = 0;
   #speaking = false;
   #warned = false;
+  #usualClosing = CLOSING_MS;
+  #closing = CLOSING_MS;
+
+  /** Silence in ms that ends each utterance from now on, as long as nobody knows better. Rather long where a number may go on. */
+  closeUsually(ms: number): void {
+    this.#usualClosing = ms;
+    this.#closing = ms;
+  }
+
+  /** What was said before the present silence is known: so many ms of it are enough. Forgotten as soon as the speaker goes on. */
+  closeAfter(ms: number): void {
+    if (this.#quiet > 0) this.#closing = ms;
+  }
 
   /** Takes one block; its samples are kept, not copied. */
   take(block: Float32Array): Ended {
@@ -39,13 +64,18 @@ export class Endpoint {
     const floor = this.floor();
     this.#kept.push(block);
     if (!this.#speaking) return this.#waiting(level, floor);
+    const paused = this.#quiet >= blocksIn(LOOK_MS);
     this.#quiet = level < floor + CLOSE_DB ? this.#quiet + 1 : 0;
+    if (this.#quiet === 0) this.#closing = this.#usualClosing;
     const cut = this.#kept.length >= blocksIn(LONGEST_MS);
-    if (this.#quiet < blocksIn(CLOSING_MS) && !cut) return null;
-    const spoken = this.#kept.length - blocksIn(BEFORE_MS) - this.#quiet;
+    const words = this.#kept.length - blocksIn(BEFORE_MS) - this.#quiet >= blocksIn(SHORTEST_MS);
+    if (this.#quiet < blocksIn(this.#closing) && !cut) {
+      if (words && this.#quiet === blocksIn(LOOK_MS)) return { kind: "paused", samples: join(this.#kept) };
+      return paused && this.#quiet === 0 ? { kind: "goes on" } : null;
+    }
     const samples = join(this.#kept);
     this.reset();
-    return spoken >= blocksIn(SHORTEST_MS) ? { kind: "said", samples, cut } : null;
+    return words ? { kind: "said", samples, cut } : null;
   }
 
   /** Loudness of the room itself, in decibels below full scale: the quietest fifth of the last three seconds. */
@@ -60,6 +90,7 @@ export class Endpoint {
     this.#loud = 0;
     this.#quiet = 0;
     this.#speaking = false;
+    this.#closing = this.#usualClosing;
   }
 
   #waiting(level: number, floor: number): Ended {

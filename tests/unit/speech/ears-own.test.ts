@@ -104,6 +104,76 @@ describe("the ear that ships with the app", () => {
     expect(heard).toEqual([]);
   });
 
+  it("looks at a pause before it closes, and tells the answer as soon as it does, without a second look", async () => {
+    const { ears, play, asked, tell } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    ears.listen(["yes"], (h) => heard.push(h));
+    await settled();
+    play(3000, false);
+    play(600, true);
+    play(210, false);
+    expect(asked()).toHaveLength(1);
+    tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "yes" } });
+    await settled();
+    expect(heard).toEqual([]);
+    play(90, false);
+    await settled();
+    expect(heard.map((h) => h.text)).toEqual(["yes"]);
+    expect(asked()).toHaveLength(1);
+  });
+
+  it("waits for the rest of a number that can go on, and tells the whole of it once", async () => {
+    const { ears, play, asked, tell } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    const number = { offers: [{ id: "n", number: true as const }], range: { low: 20, high: 600, step: 1 as const } };
+    ears.listen([], (h) => heard.push(h), number);
+    await settled();
+    play(3000, false);
+    play(600, true);
+    play(210, false);
+    tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "one hundred" } });
+    await settled();
+    play(330, false);
+    await settled();
+    expect(heard).toEqual([]);
+    play(500, true);
+    play(210, false);
+    expect(asked()).toHaveLength(2);
+    tell({ id: asked()[1] ?? -1, decision: { kind: "understood", text: "one hundred twelve" } });
+    await settled();
+    play(120, false);
+    await settled();
+    expect(heard.map((h) => h.text)).toEqual(["one hundred twelve"]);
+  });
+
+  it("takes no answer of an earlier pause for the whole", async () => {
+    const { ears, play, asked, tell } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    ears.listen([], (h) => heard.push(h), { offers: [{ id: "n", number: true }], range: { low: 20, high: 600, step: 1 } });
+    await settled();
+    play(3000, false);
+    play(600, true);
+    play(300, false);
+    play(500, true);
+    play(60, false);
+    // The worker was slow: its answer to the first pause comes in the second.
+    tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "fifteen" } });
+    await settled();
+    play(390, false);
+    tell({ id: asked()[1] ?? -1, decision: { kind: "understood", text: "one hundred" } });
+    await settled();
+    play(300, true);
+    play(900, false);
+    await settled();
+    expect(heard).toEqual([]);
+    tell({ id: asked()[2] ?? -1, decision: { kind: "understood", text: "one hundred twelve" } });
+    await settled();
+    expect(heard.map((h) => h.text)).toEqual(["one hundred twelve"]);
+  });
+
   it("tells the worker what to expect before any sound", async () => {
     const { ears, posted } = kitchen();
     ears.listen(["yes", "no"], () => {});

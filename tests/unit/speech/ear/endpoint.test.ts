@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { BLOCK, CLOSING_MS, Endpoint } from "#speech/ear/endpoint.ts";
+import { BLOCK, CLOSING_MS, Endpoint, LOOK_MS } from "#speech/ear/endpoint.ts";
 
 const RATE = 16_000;
 const BLOCK_MS = (BLOCK / RATE) * 1000;
@@ -47,15 +47,29 @@ function noiseAt(decibels: number): number {
 interface Found {
   begun: number[];
   said: { atMs: number; ms: number; cut: boolean }[];
+  paused: { atMs: number; ms: number }[];
+  goesOn: number;
   tooLoud: number;
 }
 
-function listenTo(samples: Float32Array): Found {
+/** `patience`: silence that ends an utterance; `known`: what it is once a pause was looked at, so many ms later. */
+function listenTo(samples: Float32Array, patience?: number, known?: { ms: number; after: number }): Found {
   const endpoint = new Endpoint();
-  const found: Found = { begun: [], said: [], tooLoud: 0 };
+  if (patience !== undefined) endpoint.closeUsually(patience);
+  const found: Found = { begun: [], said: [], paused: [], goesOn: 0, tooLoud: 0 };
+  let knownAt = Number.POSITIVE_INFINITY;
   for (let at = 0; at + BLOCK <= samples.length; at += BLOCK) {
     const ended = endpoint.take(samples.slice(at, at + BLOCK));
     const atMs = ((at + BLOCK) / RATE) * 1000;
+    if (ended?.kind === "paused") {
+      found.paused.push({ atMs, ms: (ended.samples.length / RATE) * 1000 });
+      knownAt = atMs + (known?.after ?? 0);
+    }
+    if (ended?.kind === "goes on") found.goesOn++;
+    if (known !== undefined && atMs >= knownAt) {
+      endpoint.closeAfter(known.ms);
+      knownAt = Number.POSITIVE_INFINITY;
+    }
     if (ended?.kind === "begun") found.begun.push(atMs);
     if (ended?.kind === "said") found.said.push({ atMs, ms: (ended.samples.length / RATE) * 1000, cut: ended.cut });
     if (ended?.kind === "too loud") found.tooLoud++;
@@ -84,6 +98,45 @@ describe("where an utterance begins and ends", () => {
     const from = (said[0]?.atMs ?? 0) - (said[0]?.ms ?? 0);
     expect(from).toBeGreaterThanOrEqual(4000 - 350);
     expect(from).toBeLessThanOrEqual(4000 - 150);
+  });
+
+  it.each(rooms)("tells what was said so far well before it closes, in %s", (_, noise) => {
+    const { paused, said } = listenTo(sound({ seconds: 8, said: [[4, 5.2]], noise }));
+    expect(paused).toHaveLength(1);
+    expect(Math.abs((paused[0]?.atMs ?? 0) - LOOK_MS - 5200)).toBeLessThanOrEqual(100);
+    expect((said[0]?.atMs ?? 0) - (paused[0]?.atMs ?? 0)).toBeGreaterThanOrEqual(CLOSING_MS - LOOK_MS);
+    expect(said[0]?.ms ?? 0).toBeGreaterThan(paused[0]?.ms ?? 0);
+  });
+
+  it.each(rooms)("keeps a number with a breath in it whole where a number may go on, in %s", (_, noise) => {
+    const inTwo = sound({ seconds: 9, said: [[4, 4.7], [5.2, 5.8]], noise }); // biome-ignore format: pairs
+    expect(listenTo(inTwo).said).toHaveLength(2);
+    const { paused, said, goesOn } = listenTo(inTwo, 700);
+    expect([paused.length, goesOn, said.length]).toEqual([2, 1, 1]);
+    expect(said[0]?.ms ?? 0).toBeGreaterThan(5800 - 4000);
+  });
+
+  it("closes soon once the answer is known to be whole, and at once where that is known late", () => {
+    const answer = sound({ seconds: 8, said: [[4, 5.2]], noise: 0.0005 });
+    const closed = (after: number) => (listenTo(answer, 700, { ms: CLOSING_MS, after }).said[0]?.atMs ?? 0) - 5200;
+    expect(closed(0)).toBeLessThanOrEqual(CLOSING_MS + 100);
+    expect(closed(300)).toBeLessThanOrEqual(LOOK_MS + 300 + 100);
+    expect(closed(2000)).toBeGreaterThanOrEqual(600);
+  });
+
+  it("waits again as long as usual after the speaker went on", () => {
+    const inThree = sound({ seconds: 9, said: [[4, 4.5], [4.75, 5.2], [5.7, 6.2]], noise: 0.0005 }); // biome-ignore format: pairs
+    const endpoint = new Endpoint();
+    endpoint.closeUsually(700);
+    let pauses = 0;
+    let said = 0;
+    for (let at = 0; at + BLOCK <= inThree.length; at += BLOCK) {
+      const ended = endpoint.take(inThree.slice(at, at + BLOCK));
+      // Only the first pause was known to be the end, and it was not.
+      if (ended?.kind === "paused" && pauses++ === 0) endpoint.closeAfter(CLOSING_MS);
+      if (ended?.kind === "said") said++;
+    }
+    expect([pauses, said]).toEqual([3, 1]);
   });
 
   it("hears two answers as two", () => {
