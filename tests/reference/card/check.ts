@@ -4,14 +4,15 @@
  */
 import type Fraction from "fraction.js";
 import { down, figure, inUnit, isStepOf, nearest, notBelowZero, ZERO } from "./exact.ts";
-import { onBoard, sinceLast } from "./on-board.ts";
+import { mayStillAct, onBoard, sinceLast } from "./on-board.ts";
 import { correctionSum, foodPart, roundPart } from "./parts.ts";
 import { rowOf } from "./rows.ts";
-import type { Answer, Card, Line, Moment, Why } from "./shapes.ts";
+import type { Answer, Card, Correction, Line, Moment, Why } from "./shapes.ts";
 
 type Ask = Extract<Answer, { say: "ask" }>;
 type Restraints = { foodOnly: boolean; afterEating: boolean };
-type Sum = { food: Fraction; correction: Fraction; call: boolean; written: boolean };
+/** `printed`: the figures that stand on the card and are used; a pen must be able to give each, since none is ever rounded. */
+type Sum = { food: Fraction; correction: Fraction; call: boolean; printed: readonly Fraction[]; worked: boolean };
 
 function ask(why: Why, about = ""): Ask {
   return { say: "ask", why, about };
@@ -34,6 +35,7 @@ function readingOf(card: Card, moment: Moment): Fraction | Ask {
   if (isLow(card, moment)) return ask("low: treat first");
   if (moment.reading === null) return ask("no reading");
   if (moment.reading === "HI" || moment.reading === "LO") return ask("reading is a word");
+  if (moment.reading.unit !== card.unit && card.otherUnit === "ask") return ask("reading is in the other unit");
   if (figure(moment.reading.minutesOld).gt(15)) return ask("reading is too old");
   return inUnit(figure(moment.reading.value), moment.reading.unit, card.unit);
 }
@@ -49,9 +51,15 @@ function restraintsOf(card: Card, moment: Moment): Restraints | Ask {
   if (blank) return ask("blank on the card", blank[0]);
   const asks = said.find(([, line]) => line === "ask");
   if (asks) return ask("the card says ask", asks[0]);
+  const afterEating = card.timing === "after eating" || said.some(([, line]) => line === "inject after eating");
   return {
-    foodOnly: said.some(([, line]) => line === "food only"),
-    afterEating: said.some(([, line]) => line === "inject after eating"),
+    /**
+     * After eating, the reading from before the meal is old, and no correction is given by an old reading. A clock in doubt counts as bedtime
+     * and as inside the gap. Insulin that does not correct brings no correction along.
+     */
+    foodOnly:
+      said.some(([, line]) => line === "food only") || afterEating || moment.eatenFirst || !moment.clockIsSure || !card.insulin.mayCorrect,
+    afterEating,
   };
 }
 
@@ -59,25 +67,40 @@ function restraintsOf(card: Card, moment: Moment): Restraints | Ask {
 function insideGap(card: Card, moment: Moment): boolean | Ask {
   const since = sinceLast(moment.earlier);
   if (since === null) return false;
-  if (card.gap === null) return ask("blank on the card", "gap");
+  if (card.gap === null) return mayStillAct(moment.earlier) ? ask("blank on the card", "gap") : false;
   return card.gap.inside === "no correction" && since.lt(figure(card.gap.minutes));
 }
 
-/** What on-board insulin leaves of a correction. It is taken off only where the card says so, and only off what would be added. */
-function afterOnBoard(card: Card, moment: Moment, correction: Fraction): Fraction | Ask {
-  if (moment.earlier.length === 0 || correction.lte(ZERO)) return correction;
-  if (card.onBoard === null) return ask("blank on the card", "on board");
-  if (card.onBoard.used === "no") return correction;
-  return notBelowZero(correction.sub(onBoard(card.onBoard.curve, moment.earlier)));
+/** What on-board insulin takes: only where the card says so, and by the curve that it names. */
+function takenByOnBoard(card: Card, moment: Moment): Fraction | "unknown" | Ask {
+  if (card.onBoard === null) return mayStillAct(moment.earlier) ? ask("blank on the card", "on board") : ZERO;
+  return card.onBoard.used === "no" ? ZERO : onBoard(card.onBoard.curve, moment.earlier);
 }
 
 /** A correction that only takes away is kept: what is held back is insulin added on top of insulin. */
 function corrected(card: Card, moment: Moment, restraints: Restraints, wished: Fraction): Fraction | Ask {
-  if (restraints.foodOnly) return wished.gt(ZERO) ? ZERO : wished;
   if (wished.lte(ZERO)) return wished;
+  if (restraints.foodOnly) return ZERO;
   const inside = insideGap(card, moment);
   if (typeof inside !== "boolean") return inside;
-  return inside ? ZERO : afterOnBoard(card, moment, wished);
+  if (inside) return ZERO;
+  const taken = takenByOnBoard(card, moment);
+  if (taken === "unknown") return ZERO;
+  return isAsk(taken) ? taken : notBelowZero(wished.sub(taken));
+}
+
+/** What the card wishes to add or take away for the reading, before anything is held back. */
+function wishOf(card: Card, correction: Correction, reading: Fraction): { wished: Fraction; call: boolean } | Ask {
+  if (correction.by === "none") return { wished: ZERO, call: false };
+  if (correction.by === "sum") {
+    if (card.parts === null) return ask("blank on the card", "rounding of parts");
+    return { wished: roundPart(correctionSum(correction, reading), card.parts), call: false };
+  }
+  const index = rowOf(correction.rows, reading);
+  if (typeof index === "string") return ask(index);
+  const row = correction.rows[index];
+  if (row === undefined || row.units === "ask") return ask("the card says ask", "row");
+  return { wished: figure(row.units), call: row.call };
 }
 
 function partsLine(
@@ -88,27 +111,18 @@ function partsLine(
   reading: Fraction,
 ): Sum | Ask {
   if (card.parts === null) return ask("blank on the card", "rounding of parts");
-  const food = foodPart(line.food, moment.grams === null ? null : figure(moment.grams));
-  if (food === null) return ask("grams are not known");
-  let wished = ZERO;
-  let call = false;
-  if (line.correction.by !== "none" && !card.insulin.mayCorrect) return ask("the card has no such line", "this insulin does not correct");
-  if (line.correction.by === "sum") wished = correctionSum(line.correction, reading);
-  if (line.correction.by === "rows") {
-    const index = rowOf(line.correction.rows, reading);
-    if (typeof index === "string") return ask(index);
-    const row = line.correction.rows[index];
-    if (row === undefined || row.units === "ask") return ask("the card says ask", "row");
-    wished = figure(row.units);
-    call = row.call;
-  }
-  const correction = corrected(card, moment, restraints, roundPart(wished, card.parts));
+  const exactly = foodPart(line.food, moment.grams === null ? null : figure(moment.grams));
+  if (exactly === null) return ask("grams are not known");
+  const foodIsPrinted = line.food.by === "none" || line.food.by === "fixed";
+  const food = foodIsPrinted ? exactly : roundPart(exactly, card.parts);
+  const wish = wishOf(card, line.correction, reading);
+  if (isAsk(wish)) return wish;
+  const correction = corrected(card, moment, restraints, wish.wished);
   if (isAsk(correction)) return correction;
-  if (line.food.by === "none" && wished.gt(ZERO) && insideGap(card, moment) === true) return ask("too soon to correct");
-  const foodIsWritten = line.food.by === "none" || line.food.by === "fixed";
-  const correctionIsWritten = correction.equals(ZERO) || (line.correction.by === "rows" && correction.equals(wished));
-  const written = foodIsWritten && correctionIsWritten;
-  return { food: roundPart(food, card.parts), correction, call, written };
+  const rowIsUsed = line.correction.by === "rows" && correction.gt(ZERO);
+  const printed = foodIsPrinted ? [food, ...(rowIsUsed ? [wish.wished] : [])] : [];
+  const correctionIsPrinted = correction.equals(ZERO) || (line.correction.by === "rows" && correction.equals(wish.wished));
+  return { food, correction, call: wish.call, printed, worked: !(foodIsPrinted && correctionIsPrinted) };
 }
 
 /**
@@ -126,13 +140,17 @@ function tableLine(
     const wished = full.sub(foodOnly);
     const correction = corrected(card, moment, restraints, wished);
     if (isAsk(correction)) return correction;
-    return { food: foodOnly, correction, call, written: correction.equals(ZERO) || correction.equals(wished) };
+    if (correction.equals(wished)) return { food: foodOnly, correction, call, printed: [full], worked: false };
+    const rest = !correction.equals(ZERO);
+    return { food: foodOnly, correction, call, printed: rest ? [full, foodOnly] : [foodOnly], worked: rest };
   }
   const inside = insideGap(card, moment);
-  if (typeof inside !== "boolean") return inside;
-  const lessOnBoard = moment.earlier.length > 0 && card.onBoard?.used !== "no";
-  if (restraints.foodOnly || inside || lessOnBoard) return ask("blank on the card", "food-only row");
-  return { food: full, correction: ZERO, call, written: true };
+  if (!restraints.foodOnly && typeof inside !== "boolean") return inside;
+  if (restraints.foodOnly || inside === true) return ask("blank on the card", "food-only row");
+  const taken = takenByOnBoard(card, moment);
+  if (taken !== "unknown" && isAsk(taken)) return taken;
+  if (taken === "unknown" || taken.gt(ZERO)) return ask("blank on the card", "food-only row");
+  return { food: full, correction: ZERO, call, printed: [full], worked: false };
 }
 
 function sumOf(card: Card, moment: Moment, restraints: Restraints, line: Line, reading: Fraction): Sum | Ask {
@@ -140,7 +158,7 @@ function sumOf(card: Card, moment: Moment, restraints: Restraints, line: Line, r
     case "parts":
       return partsLine(card, moment, restraints, line, reading);
     case "premixed":
-      return { food: figure(line.units), correction: ZERO, call: false, written: true };
+      return { food: figure(line.units), correction: ZERO, call: false, printed: [figure(line.units)], worked: false };
     case "bands": {
       const index = rowOf(line.rows, reading);
       if (typeof index === "string") return ask(index);
@@ -170,11 +188,12 @@ function sumOf(card: Card, moment: Moment, restraints: Restraints, line: Line, r
   }
 }
 
-/** The sum, not below nothing, to the card's step; a figure that stands written on the card is never rounded. */
+/** The sum, not below nothing, to the card's step; a figure that stands printed on the card is never rounded. */
 function finish(card: Card, restraints: Restraints, sum: Sum): Answer {
+  if (!sum.printed.every((printed) => isStepOf(printed, figure(card.penStep)))) return ask("the pen cannot give it");
   const total = notBelowZero(sum.food.add(sum.correction));
   let units = total;
-  if (!sum.written) {
+  if (sum.worked) {
     if (card.step === null || card.direction === null) return ask("blank on the card", "final rounding");
     units = card.direction === "down" ? down(total, figure(card.step)) : nearest(total, figure(card.step));
   }
@@ -190,13 +209,21 @@ function background(card: Card, moment: Moment, name: string): Answer {
   const units = card.background[name];
   if (units === undefined) return ask("the card has no such line");
   const usual: Restraints = { foodOnly: false, afterEating: false };
-  return finish(card, usual, { food: figure(units), correction: ZERO, call: false, written: true });
+  return finish(card, usual, { food: figure(units), correction: ZERO, call: false, printed: [figure(units)], worked: false });
+}
+
+/** Both days of "valid from" and "valid until" belong to it. Days written year first stand in the order of their letters. */
+function isInForce(card: Card, moment: Moment): boolean {
+  if (moment.today === null || moment.today < card.valid.from) return false;
+  return card.valid.until === null || moment.today <= card.valid.until;
 }
 
 export function check(card: Card, moment: Moment): Answer {
+  if (!isInForce(card, moment)) return ask("the card is not in force");
   if ("background" in moment.for) return background(card, moment, moment.for.background);
   const reading = readingOf(card, moment);
   if (isAsk(reading)) return reading;
+  if (card.window === null) return ask("blank on the card", "window");
   const line = card.lines[moment.for.meal];
   if (line === undefined) return ask("the card has no such line");
   const takesFood = line.kind !== "parts" || line.food.by !== "none";

@@ -1,9 +1,15 @@
 /** What is left of earlier doses, by the four published curves; t in minutes, never before the dose. */
 import Fraction from "fraction.js";
-import { falling, figure, halved, ZERO } from "./exact.ts";
+import { falling, figure, halved, nearest, ZERO } from "./exact.ts";
 import type { Curve, Earlier } from "./shapes.ts";
 
 const ONE = new Fraction(1);
+const MILLIONTH = new Fraction(1, 1_000_000);
+
+/** The two curves that never end are given to the millionth, so that they do end; the published tables give four digits. */
+function toTheMillionth(share: Fraction): Fraction {
+  return nearest(share, MILLIONTH);
+}
 
 /** The share of a dose still to act `t` minutes after it. */
 export function left(curve: Curve, t: Fraction): Fraction {
@@ -13,10 +19,10 @@ export function left(curve: Curve, t: Fraction): Fraction {
       return t.gte(lasts) ? ZERO : ONE.sub(t.div(lasts));
     }
     case "one compartment":
-      return halved(t.div(figure(curve.half)));
+      return toTheMillionth(halved(t.div(figure(curve.half))));
     case "two compartments": {
       const x = t.div(figure(curve.tau));
-      return x.add(1).mul(falling(x));
+      return toTheMillionth(x.add(1).mul(falling(x)));
     }
     case "triangle": {
       const p = figure(curve.peak);
@@ -30,12 +36,24 @@ export function left(curve: Curve, t: Fraction): Fraction {
 }
 
 /** A doubtful dose counts at its worst: the most units it can have been, as lately as it can have been. */
-export function onBoard(curve: Curve, earlier: readonly Earlier[]): Fraction {
-  return earlier.reduce((sum, dose) => sum.add(figure(dose.units.most).mul(left(curve, figure(dose.minutesAgo.least)))), ZERO);
+export function onBoard(curve: Curve, earlier: readonly Earlier[]): Fraction | "unknown" {
+  let sum = ZERO;
+  for (const dose of earlier) {
+    const share = left(curve, figure(dose.minutesAgo.least));
+    if (share.equals(ZERO)) continue;
+    if (dose.units.most === "unknown") return "unknown";
+    sum = sum.add(figure(dose.units.most).mul(share));
+  }
+  return sum;
 }
 
-/** Minutes since the last rapid dose, at its worst; null where there was none. A dose of nothing is no dose. */
+/** Minutes since the last rapid dose, at its worst; null where there was none. */
 export function sinceLast(earlier: readonly Earlier[]): Fraction | null {
-  const times = earlier.filter((dose) => figure(dose.units.most).gt(ZERO)).map((dose) => figure(dose.minutesAgo.least));
+  const times = earlier.map((dose) => figure(dose.minutesAgo.least));
   return times.reduce<Fraction | null>((least, time) => (least === null || time.lt(least) ? time : least), null);
+}
+
+/** Twelve hours are the longest that any review gives mealtime insulin (regular human, 8 to 12 h): later, a blank about it is no question. */
+export function mayStillAct(earlier: readonly Earlier[]): boolean {
+  return sinceLast(earlier)?.lt(12 * 60) ?? false;
 }

@@ -22,7 +22,8 @@ export type Row = Range & { units: Figure | "ask"; call: boolean };
 export type Food =
   | { by: "none" }
   | { by: "fixed"; units: Figure }
-  | { by: "servings"; unitsPer15g: Figure }
+  /** Units a serving; a serving is 15 g on most lists. `count`: the servings of a meal exactly, or to the nearest half or whole one. */
+  | { by: "servings"; units: Figure; grams: Figure; count: "exactly" | "nearest half" | "nearest whole" }
   | { by: "ratio"; gramsPerUnit: Figure };
 
 export type Mode = "linear" | "nearest" | "down" | "each started step";
@@ -61,9 +62,18 @@ export type Curve =
 
 export type Restraint = "as usual" | "food only" | "ask";
 
-/** A null is a blank on the card, and a blank that the moment needs means: stop and ask. */
+/**
+ * A null is a blank on the card, and a blank that the moment needs means: stop and ask.
+ */
 export type Card = {
   unit: GlucoseUnit;
+  /** A reading in the other unit: converted unrounded, or asked about, since the entered figure is the truth. */
+  otherUnit: "convert" | "ask";
+  /** Days as "2026-03-01"; both belong to it. */
+  valid: { from: string; until: string | null };
+  timing: "before eating" | "with the first bite" | "after eating";
+  /** Minutes in which another mealtime dose would be a second one; only its blank matters here. */
+  window: Figure | null;
   /** Below this: treat, do not inject. `itself`: the figure itself is low too. */
   low: { below: Figure; itself: boolean };
   lines: Readonly<Record<string, Line>>;
@@ -84,9 +94,15 @@ export type Card = {
 };
 
 /** A dose of rapid insulin taken before. What is not sure is given by its ends; the worst of them is reckoned with. */
-export type Earlier = { units: { least: Figure; most: Figure }; minutesAgo: { least: Figure; most: Figure } };
+export type Earlier = { units: { least: Figure; most: Figure | "unknown" }; minutesAgo: { least: Figure; most: Figure } };
 
 export type Moment = {
+  /** null: not known. */
+  today: string | null;
+  /** False: the clock is in doubt, which frees no correction. */
+  clockIsSure: boolean;
+  /** The meal is in, and the reading is from before it. */
+  eatenFirst: boolean;
   for: { meal: string } | { background: string };
   reading: { value: Figure; unit: GlucoseUnit; minutesOld: Figure } | "HI" | "LO" | null;
   grams: Figure | null;
@@ -100,7 +116,9 @@ export type Moment = {
 
 export type Why =
   | "low: treat first"
+  | "the card is not in force"
   | "no reading"
+  | "reading is in the other unit"
   | "reading is a word"
   | "reading is too old"
   | "the card has no such line"
@@ -110,7 +128,6 @@ export type Why =
   | "two rows fit"
   | "grams are not known"
   | "nothing is eaten"
-  | "too soon to correct"
   | "more than the largest dose"
   | "the pen cannot give it";
 
