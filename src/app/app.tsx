@@ -17,7 +17,7 @@ import { useSwitchScan } from "#ui/use-switch-scan.ts";
 import { callers, frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import { type HouseState, stepOf } from "#walk/state.ts";
-import { FIXED, HELP } from "#words/en/fixed.ts";
+import { FIXED, HELP, IN_THE_WAY } from "#words/en/fixed.ts";
 import { numbersToCall, sayCaller } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { Desk } from "./desk.ts";
@@ -92,6 +92,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const others = callers(house, now);
   // A sentence that is no line of the screen is shown all the same: a reprompt, the count, a call.
   const aside = saying && saying.of !== "sentences" ? <Banner kind="note" text={saying.sentence.text} /> : null;
+  const ear = desk.room.value ? IN_THE_WAY[desk.room.value].join(" ") : desk.listening.value ? FIXED.listening : null;
   const banner = (
     <>
       {notices}
@@ -101,7 +102,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
       {tonesDue(house) && !hasTones() ? <Banner kind="wait" icon={<BellIcon />} text={FIXED.soundOff} /> : null}
       {desk.walkPart.needed.value ? <Banner kind="wait" text={FIXED.walkComes} /> : null}
       {aside}
-      {desk.listening.value ? <Banner kind="note" icon={<EarIcon />} text={FIXED.listening} /> : null}
+      {ear && !aside ? <Banner kind="note" icon={<EarIcon />} text={ear} /> : null}
     </>
   );
   const close = () => desk.close();

@@ -6,6 +6,7 @@ import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { HearableScreen, ShownBack } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
+import type { Trouble } from "#speech/room.ts";
 import { Turns } from "#speech/turns.ts";
 import type { SayingNow, SpeechMode, TurnsWith } from "#speech/turns-shapes.ts";
 import { decide } from "#walk/decide.ts";
@@ -13,7 +14,7 @@ import { GUARDS } from "#walk/guards.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
-import { FIXED } from "#words/en/fixed.ts";
+import { FIXED, IN_THE_WAY } from "#words/en/fixed.ts";
 import { afterTaken } from "#words/en/kitchen.ts";
 import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
@@ -29,7 +30,7 @@ import { type VoiceAct, voiceChange } from "./voice-setting.ts";
 import type { WalkPart } from "./walk-part.ts";
 
 export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
-  speech: Omit<TurnsWith, "earOff" | "onSentence" | "onListening" | "onHeard">;
+  speech: Omit<TurnsWith, "earOff" | "inTheWay" | "onSentence" | "onListening" | "onRoom" | "onHeard">;
   applyPrefs(prefs: Prefs): void;
   /** Where a walk is open already, it must be held before the desk is made. */
   walkPart: Held<WalkPart>;
@@ -51,6 +52,8 @@ export class Desk {
   readonly refusal = signal<SayRefusal | null>(null);
   readonly saying = signal<SayingNow | null>(null);
   readonly listening = signal(false);
+  /** What is in the way of the ear on this screen. */
+  readonly room = signal<Trouble | null>(null);
   readonly walkPart: Held<WalkPart>;
   readonly quiet = signal(false);
   private readonly overlays = new Overlays();
@@ -77,11 +80,14 @@ export class Desk {
     this.now = signal(parts.now());
     const lang = (): Sentence["lang"] =>
       frontPerson(this.state.value)?.person.language ?? (this.state.value.household?.country === "UK" ? "en-GB" : "en-US");
+    const sentence = (text: string): Sentence => ({ text, lang: lang() });
     this.turns = new Turns({
       ...parts.speech,
-      earOff: { text: FIXED.earOff, lang: lang() },
+      earOff: sentence(FIXED.earOff),
+      inTheWay: { "too loud": IN_THE_WAY["too loud"].map(sentence), "other talk": IN_THE_WAY["other talk"].map(sentence) },
       onSentence: (s) => (this.saying.value = s),
       onListening: (open) => (this.listening.value = open),
+      onRoom: (trouble) => (this.room.value = trouble),
       onHeard: (h) => this.talk.heard(h),
     });
     this.bells = new Bells(parts, this.turns);

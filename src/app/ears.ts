@@ -13,10 +13,10 @@ export function firstOf(ears: readonly EarsPort[]): EarsPort {
       able = ears[at] ?? null;
       return able ? "on the device" : answers.includes("not allowed") ? "not allowed" : "not on this device";
     },
-    listen(vocabulary, onHeard, hearing) {
+    listen(...what) {
       if (open !== able) open?.pause();
       open = able;
-      open?.listen(vocabulary, onHeard, hearing);
+      open?.listen(...what);
     },
     pause: () => open?.pause(),
   };
@@ -42,8 +42,8 @@ export function whenWanted(ear: EarsPort, fetch: () => void): WantedEars {
   return {
     name: ear.name,
     available: async () => (wanted ? ear.available() : "not allowed"),
-    listen(vocabulary, onHeard, hearing) {
-      if (wanted) ear.listen(vocabulary, onHeard, hearing);
+    listen(...what) {
+      if (wanted) ear.listen(...what);
     },
     pause: () => ear.pause(),
     want(on) {

@@ -1,44 +1,85 @@
-// The one door to the ear: open or shut, and nothing passes that was on its way when it shut.
+// The one door to the ear: open or shut, and nothing passes that was on its way when it shut. It stays shut where other people's talk would answer.
 import type { EarsPort, Heard, Hearing } from "./ports.ts";
+import { answerHeard, buttonsOnly, quietRoom, type Room, roomOnNextScreen, type Trouble, troubled } from "./room.ts";
+
+export interface GateWith {
+  ears: EarsPort | null;
+  onListening(open: boolean): void;
+  /** What is in the way on this screen; null again once it is not. */
+  onRoom(trouble: Trouble | null): void;
+}
 
 export class EarGate {
-  readonly #ears: EarsPort | null;
-  readonly #onListening: (open: boolean) => void;
+  readonly #with: GateWith;
+  readonly #tell: (trouble: Trouble) => void;
   #opening = 0;
   #open = false;
+  #room = quietRoom;
 
-  constructor(ears: EarsPort | null, onListening: (open: boolean) => void) {
-    this.#ears = ears;
-    this.#onListening = onListening;
+  /** `tell`: what is in the way is to be said, as far as anything may be said now. */
+  constructor(parts: GateWith, tell: (trouble: Trouble) => void) {
+    this.#with = parts;
+    this.#tell = tell;
   }
 
   isOpen(): boolean {
     return this.#open;
   }
 
+  nextScreen(): void {
+    this.#setRoom(roomOnNextScreen(this.#room));
+  }
+
+  newWalk(): void {
+    this.#setRoom(quietRoom);
+  }
+
+  /** What was heard was an answer. */
+  answered(): void {
+    this.#setRoom(answerHeard(this.#room));
+  }
+
   /** Opens if the ear can hear on this device, and if nobody shut it meanwhile; true once open. */
   async open(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): Promise<boolean> {
     const opening = ++this.#opening;
-    if (this.#ears === null || (await this.#ears.available()) !== "on the device" || opening !== this.#opening) return false;
+    const { ears } = this.#with;
+    if (ears === null || buttonsOnly(this.#room)) return false;
+    if ((await ears.available()) !== "on the device" || opening !== this.#opening) return false;
     this.#open = true;
     this.expect(vocabulary, onHeard, hearing);
-    this.#onListening(true);
+    this.#with.onListening(true);
     return true;
   }
 
   /** Goes on listening, for other phrases. */
   expect(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void {
     const opening = this.#opening;
+    const stillOpen = (): boolean => this.#open && opening === this.#opening;
     const heard = (h: Heard): void => {
-      if (this.#open && opening === this.#opening) onHeard(h);
+      if (stillOpen()) onHeard(h);
     };
-    this.#ears?.listen(vocabulary, heard, hearing);
+    const trouble = (t: Trouble): void => {
+      if (stillOpen()) this.#troubled(t);
+    };
+    this.#with.ears?.listen(vocabulary, heard, hearing, trouble);
   }
 
   shut(): void {
     this.#opening++;
-    this.#ears?.pause();
-    if (this.#open) this.#onListening(false);
+    this.#with.ears?.pause();
+    if (this.#open) this.#with.onListening(false);
     this.#open = false;
+  }
+
+  #troubled(trouble: Trouble): void {
+    const { room, say } = troubled(this.#room, trouble);
+    this.#setRoom(room);
+    if (buttonsOnly(room)) this.shut();
+    if (say) this.#tell(trouble);
+  }
+
+  #setRoom(room: Room): void {
+    if (room.shown !== this.#room.shown) this.#with.onRoom(room.shown);
+    this.#room = room;
   }
 }

@@ -3,6 +3,7 @@ import { Endpoint } from "./ear/endpoint.ts";
 import { closingAfter, usualClosing } from "./ear/patience.ts";
 import type { FromEar, ToEar } from "./ear/worker-shapes.ts";
 import type { EarsPort, Heard, Hearing } from "./ports.ts";
+import type { Trouble } from "./room.ts";
 
 /** The microphone, as seen from here. */
 export interface Sound {
@@ -51,14 +52,14 @@ export class OwnEars implements EarsPort {
     return state === "refused" || (this.#refused && state !== "allowed") ? "not allowed" : "on the device";
   }
 
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void {
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing, onTrouble: (t: Trouble) => void = () => {}): void {
     const turn = ++this.#turn;
     this.#hearing = hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) };
     this.#worker?.post({ hearing: this.#hearing });
     this.#look = null;
     this.#endpoint.reset();
     this.#endpoint.closeUsually(usualClosing(this.#hearing));
-    void this.#listen(turn, onHeard);
+    void this.#listen(turn, onHeard, onTrouble);
   }
 
   pause(): void {
@@ -68,14 +69,15 @@ export class OwnEars implements EarsPort {
     this.#sound.pause();
   }
 
-  async #listen(turn: number, onHeard: (h: Heard) => void): Promise<void> {
+  async #listen(turn: number, onHeard: (h: Heard) => void, onTrouble: (t: Trouble) => void): Promise<void> {
     const opened = await this.#sound.open((block) => {
       if (turn !== this.#turn) return;
       const ended = this.#endpoint.take(block);
       if (ended?.kind === "paused") this.#look = this.#lookAt(turn, ended.samples);
       if (ended?.kind === "goes on") this.#look = null;
       // Nothing but silence has followed the last look, unless the utterance was cut: so its answer is this one's too, and mostly there already.
-      if (ended?.kind === "said") void this.#tell(turn, (ended.cut ? null : this.#look) ?? this.#ask(ended.samples), onHeard);
+      if (ended?.kind === "said") void this.#tell(turn, (ended.cut ? null : this.#look) ?? this.#ask(ended.samples), onHeard, onTrouble);
+      if (ended?.kind === "too loud") onTrouble("too loud");
     });
     if (opened === "refused") this.#refused = true;
   }
@@ -99,12 +101,13 @@ export class OwnEars implements EarsPort {
     return answer;
   }
 
-  /** What was turned away is told to nobody: other talk in the kitchen must not make the tablet speak. */
-  async #tell(turn: number, asked: Promise<FromEar>, onHeard: (h: Heard) => void): Promise<void> {
+  /** What was turned away answers nothing: other talk in the kitchen must not make the tablet ask again. That there is such talk is told. */
+  async #tell(turn: number, asked: Promise<FromEar>, onHeard: (h: Heard) => void, onTrouble: (t: Trouble) => void): Promise<void> {
     this.#look = null;
     const answer = await asked;
     if (turn !== this.#turn || !("decision" in answer)) return;
     const { decision } = answer;
+    if (decision.kind === "turned away" && decision.why === "other speech") onTrouble("other talk");
     if (decision.kind === "understood") onHeard({ text: decision.text, alternatives: [] });
     const [first, ...others] = decision.kind === "ask again" ? decision.texts : [];
     if (first !== undefined) onHeard({ text: first, alternatives: others, unsure: true });

@@ -1,5 +1,6 @@
 // An ear for tests: hears what the script says, and only while it is open.
-import type { EarsPort, Heard } from "./ports.ts";
+import type { EarsPort, Heard, Hearing } from "./ports.ts";
+import type { Trouble } from "./room.ts";
 
 export class ScriptedEars implements EarsPort {
   readonly name = "scripted";
@@ -8,6 +9,7 @@ export class ScriptedEars implements EarsPort {
   /** How often it was opened. */
   opened = 0;
   #onHeard: ((h: Heard) => void) | null = null;
+  #onTrouble: (t: Trouble) => void = () => {};
   readonly #where: "on the device" | "not on this device" | "not allowed";
 
   constructor(where: "on the device" | "not on this device" | "not allowed" = "on the device") {
@@ -18,8 +20,9 @@ export class ScriptedEars implements EarsPort {
     return Promise.resolve(this.#where);
   }
 
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): void {
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, _hearing?: Hearing, onTrouble: (t: Trouble) => void = () => {}): void {
     this.vocabulary = vocabulary;
+    this.#onTrouble = onTrouble;
     this.opened++;
     this.#onHeard = onHeard;
   }
@@ -30,6 +33,11 @@ export class ScriptedEars implements EarsPort {
 
   listening(): boolean {
     return this.#onHeard !== null;
+  }
+
+  /** The room gets in the way. */
+  trouble(t: Trouble): void {
+    if (this.#onHeard !== null) this.#onTrouble(t);
   }
 
   /** Somebody says this; true if the ear was open and passed it on. */

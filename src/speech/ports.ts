@@ -1,6 +1,7 @@
 // What speaking and hearing look like from outside: every voice and every ear stands behind these.
 import type { SpokenLanguage } from "#words/numbers.ts";
 import type { Hearing } from "./ear/answers.ts";
+import type { Trouble } from "./room.ts";
 
 export type { Hearing };
 
@@ -45,8 +46,11 @@ export interface EarsPort {
   readonly name: string;
   /** Whether this ear can hear without sending sound anywhere. */
   available(): Promise<"on the device" | "not on this device" | "not allowed">;
-  /** Opens the ear for these phrases (or, for an ear that can use it, for all that is known of the answers); calls back for each utterance until paused. Listening again replaces the phrases. */
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void;
+  /**
+   * Opens the ear for these phrases (or, for an ear that can use it, for all that is known of the answers); calls back for each utterance until
+   * paused, and for what is in the way, where the ear can tell. Listening again replaces the phrases.
+   */
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing, onTrouble?: (t: Trouble) => void): void;
   pause(): void;
 }
 

@@ -1,5 +1,6 @@
 // What the turn-taking is given and what it tells.
 import type { EarsPort, Heard, Hearing, Sentence, Timers, VoicePort } from "./ports.ts";
+import type { Trouble } from "./room.ts";
 
 /** "screen reader": another voice speaks, ours never does and the ear stays shut. "text only": nothing is spoken, the ear may listen. */
 export type SpeechMode = "app speaks" | "screen reader" | "text only";
@@ -36,8 +37,12 @@ export interface TurnsWith {
   timers: Timers;
   /** Said once when listening is given up for the rest of the walk. */
   earOff: Sentence;
+  /** Said once on a screen where the room is in the way. */
+  inTheWay: Readonly<Record<Trouble, readonly Sentence[]>>;
   onSentence(now: SayingNow | null): void;
   onListening(open: boolean): void;
+  /** What is in the way of the ear on this screen; null again once it is not. */
+  onRoom(trouble: Trouble | null): void;
   /** Whether what was heard fits the screen. "turned away" takes the next rung at once. */
   onHeard(h: Heard): "taken" | "turned away";
 }

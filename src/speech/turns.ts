@@ -31,7 +31,9 @@ export class Turns {
 
   constructor(parts: TurnsWith) {
     this.#with = parts;
-    this.#ear = new EarGate(parts.ears, parts.onListening);
+    this.#ear = new EarGate(parts, (trouble) => {
+      if (this.#maySpeak()) for (const sentence of parts.inTheWay[trouble]) this.interrupt(sentence);
+    });
   }
 
   /** Puts a screen in front: says its sentences in order, then opens the ear. */
@@ -47,6 +49,7 @@ export class Turns {
     this.#hush();
     this.#cutByTouch = false;
     this.#patience = onNextScreen(this.#patience);
+    this.#ear.nextScreen();
     this.#saying = { of: "sentences", list: screen.sentences, index: 0 };
     this.#goOn();
   }
@@ -114,6 +117,7 @@ export class Turns {
   /** Gives the ear another chance after a walk in which it was given up. */
   newWalk(): void {
     this.#patience = freshPatience;
+    this.#ear.newWalk();
   }
 
   /** Silent and deaf until the next screen. */
@@ -202,8 +206,8 @@ export class Turns {
   }
 
   #earSoon(ms: number): void {
-    const mayListen = this.#screen !== null && this.#mode !== "screen reader" && nextRung(this.#patience) !== null;
-    if (mayListen) this.#after(ms, () => void this.#openEar());
+    const mayListen = this.#mode !== "screen reader" && nextRung(this.#patience) !== null;
+    if (this.#screen !== null && mayListen) this.#after(ms, () => void this.#openEar());
   }
 
   async #openEar(): Promise<void> {
@@ -232,6 +236,7 @@ export class Turns {
   readonly #heard = (h: Heard): void => {
     const turn = this.#turn;
     const fit = this.#with.onHeard(h);
+    if (fit === "taken") this.#ear.answered();
     if (turn !== this.#turn) return;
     if (fit === "taken") {
       this.#ear.shut();

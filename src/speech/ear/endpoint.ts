@@ -34,6 +34,8 @@ const CLOSE_DB = 6;
 const LOWEST_DB = -58;
 /** A room that is never quieter than this cannot be heard over. */
 const TOO_LOUD_DB = -30;
+/** So much of a turn must be loud: the kettle may have been switched off while the tablet spoke. */
+const LOUD_AFTER_MS = 1000;
 
 export class Endpoint {
   readonly #band = new Band();
@@ -43,6 +45,8 @@ export class Endpoint {
   #quiet = 0;
   #speaking = false;
   #warned = false;
+  /** Blocks since the turn began: what the room was before, nobody knows now. */
+  #here = 0;
   #usualClosing = CLOSING_MS;
   #closing = CLOSING_MS;
 
@@ -63,6 +67,7 @@ export class Endpoint {
     this.#recent = [...this.#recent.slice(1 - blocksIn(FLOOR_MS)), level];
     const floor = this.floor();
     this.#kept.push(block);
+    this.#here++;
     if (!this.#speaking) return this.#waiting(level, floor);
     const paused = this.#quiet >= blocksIn(LOOK_MS);
     this.#quiet = level < floor + CLOSE_DB ? this.#quiet + 1 : 0;
@@ -74,7 +79,7 @@ export class Endpoint {
       return paused && this.#quiet === 0 ? { kind: "goes on" } : null;
     }
     const samples = join(this.#kept);
-    this.reset();
+    this.#forget();
     return words ? { kind: "said", samples, cut } : null;
   }
 
@@ -84,8 +89,14 @@ export class Endpoint {
     return Math.max(LOWEST_DB, sorted[Math.floor(sorted.length / 5)] ?? LOWEST_DB);
   }
 
-  /** Forgets a half-heard utterance; the room is still known. */
+  /** A new turn: forgets a half-heard utterance, and tells again if it is too loud. The room is still known. */
   reset(): void {
+    this.#forget();
+    this.#warned = false;
+    this.#here = 0;
+  }
+
+  #forget(): void {
     this.#kept = [];
     this.#loud = 0;
     this.#quiet = 0;
@@ -101,7 +112,8 @@ export class Endpoint {
       this.#quiet = 0;
       return { kind: "begun" };
     }
-    const loud = this.#recent.length >= blocksIn(FLOOR_MS) && floor > TOO_LOUD_DB;
+    const known = this.#recent.length >= blocksIn(FLOOR_MS) && this.#here >= blocksIn(LOUD_AFTER_MS);
+    const loud = known && floor > TOO_LOUD_DB;
     if (!loud) this.#warned = false;
     if (!loud || this.#warned) return null;
     this.#warned = true;

@@ -76,6 +76,12 @@ export const FIXED = {
   earOff: "I stop listening now. Press the buttons.",
 } as const;
 
+/** Why the ear cannot hear an answer now, and what to do. */
+export const IN_THE_WAY = {
+  "too loud": ["It is too loud for me.", "Press, or say it when it is quieter."],
+  "other talk": ["I hear other people talk.", "Press the buttons on this screen."],
+} as const;
+
 /** The button that opens the pad for a slot, where the screen offers other answers too. */
 export const PAD_BUTTON: Readonly<Record<NumberSlot, string>> = {
   reading: "Press the number",

@@ -26,7 +26,7 @@ describe("the door to the ear", () => {
   it("stays shut when it was shut while the ear was still getting ready", async () => {
     const ears = new RudeEars();
     const shown: boolean[] = [];
-    const gate = new EarGate(ears, (open) => shown.push(open));
+    const gate = new EarGate({ ears, onListening: (open) => shown.push(open), onRoom: () => {} }, () => {});
     const opening = gate.open(["yes"], () => {});
     gate.shut();
     ears.answer("on the device");
@@ -37,7 +37,7 @@ describe("the door to the ear", () => {
   it("lets nothing through that comes after it was shut", async () => {
     const ears = new RudeEars();
     const heard: string[] = [];
-    const gate = new EarGate(ears, () => {});
+    const gate = new EarGate({ ears, onListening: () => {}, onRoom: () => {} }, () => {});
     const opening = gate.open(["yes"], (h) => heard.push(h.text));
     ears.answer("on the device");
     expect(await opening).toBe(true);

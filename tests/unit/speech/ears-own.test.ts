@@ -10,9 +10,11 @@ function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
   let listener: ((block: Float32Array) => void) | null = null;
   let answer: (a: FromEar) => void = () => {};
   const posted: ToEar[] = [];
+  let opened = 0;
   const sound: Sound = {
     state: async () => state,
     open: async (onBlock) => {
+      opened++;
       listener = onBlock;
       return state === "allowed" ? "open" : "refused";
     },
@@ -40,7 +42,7 @@ function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
     play(600, false);
   };
   const asked = (): number[] => posted.flatMap((m) => ("id" in m ? [m.id] : []));
-  return { ears, posted, play, utterance, asked, tell: (a: FromEar) => answer(a) };
+  return { ears, opens: () => opened, posted, play, utterance, asked, tell: (a: FromEar) => answer(a) };
 }
 
 const settled = () => new Promise<void>((done) => setImmediate(done));
@@ -88,6 +90,39 @@ describe("the ear that ships with the app", () => {
 
   it("tells nobody what was turned away", async () => {
     expect(await heardAs({ kind: "turned away", why: "other speech" })).toEqual([]);
+  });
+
+  it("tells of other people's talk, and of a room too loud to be heard in, but not once it was paused", async () => {
+    const { ears, utterance, play, asked, tell } = kitchen();
+    const troubles: string[] = [];
+    tell({ ready: true });
+    ears.listen(
+      ["yes"],
+      () => {},
+      undefined,
+      (t) => troubles.push(t),
+    );
+    await settled();
+    utterance();
+    tell({ id: asked()[0] ?? -1, decision: { kind: "turned away", why: "other speech" } });
+    await settled();
+    expect(troubles).toEqual(["other talk"]);
+    play(9000, true);
+    expect(troubles).toEqual(["other talk", "too loud"]);
+    utterance();
+    ears.pause();
+    tell({ id: asked().at(-1) ?? -1, decision: { kind: "turned away", why: "other speech" } });
+    await settled();
+    expect(troubles).toHaveLength(2);
+  });
+
+  it("asks for no sound before it is to listen", async () => {
+    const { ears, opens, play, asked, tell } = kitchen();
+    tell({ ready: true });
+    expect(await ears.available()).toBe("on the device");
+    expect(opens()).toBe(0);
+    play(3000, true);
+    expect(asked()).toEqual([]);
   });
 
   it("passes nothing on that was still being worked out when it was paused", async () => {

@@ -18,6 +18,8 @@ const acts = [
   "finish",
   "fail",
   "say",
+  "too loud",
+  "other talk",
   "wait short",
   "wait long",
   "end",
@@ -58,6 +60,7 @@ describe("whatever happens, in any order", () => {
           if (act === "finish") t.voice.finish();
           if (act === "fail") t.voice.fail("x");
           if (act === "say") t.ears.say("yes");
+          if (act === "too loud" || act === "other talk") t.ears.trouble(act);
           if (act === "end") {
             t.turns.end();
             silentScreen = false;

@@ -25,12 +25,15 @@ export function table(options: { byHand?: boolean; ears?: ScriptedEars | null } 
   const marks: (string | null)[] = [];
   const listening: boolean[] = [];
   const heard: string[] = [];
+  const rooms: (string | null)[] = [];
   const answers = { fit: "taken" as "taken" | "turned away", onHeard: (_text: string): void => {} };
   const turns = new Turns({
     voice,
     ears,
     timers,
     earOff: line("Use the buttons now."),
+    inTheWay: { "too loud": [line("Too loud."), line("Press.")], "other talk": [line("Others talk.")] },
+    onRoom: (trouble) => rooms.push(trouble),
     onSentence: (now) => marks.push(now && `${now.of} ${now.index}`),
     onListening: (open) => listening.push(open),
     onHeard: (h) => {
@@ -39,5 +42,5 @@ export function table(options: { byHand?: boolean; ears?: ScriptedEars | null } 
       return answers.fit;
     },
   });
-  return { timers, voice, ears: ears ?? new ScriptedEars(), marks, listening, heard, answers, turns };
+  return { timers, voice, ears: ears ?? new ScriptedEars(), marks, listening, heard, rooms, answers, turns };
 }

@@ -248,6 +248,79 @@ describe("the voice and the ear of the room", () => {
   });
 });
 
+describe("a room that is in the way", () => {
+  it("is told once on a screen, with the ear shut meanwhile, and then listened to again", async () => {
+    const t = table({ byHand: true });
+    t.turns.present(screen("wash", { sentences: [] }));
+    await t.timers.advance(300);
+    t.ears.trouble("too loud");
+    expect([t.voice.texts(), t.ears.listening(), t.rooms]).toEqual([["Too loud."], false, ["too loud"]]);
+    t.voice.finish();
+    await t.timers.advance(1000);
+    t.voice.finish();
+    await t.timers.advance(300);
+    expect(t.ears.listening()).toBe(true);
+    t.ears.trouble("too loud");
+    expect(t.voice.texts()).toEqual(["Too loud.", "Press."]);
+    t.turns.present(screen("reading"));
+    expect(t.rooms).toEqual(["too loud", null]);
+  });
+
+  it("is no more in the way once an answer was heard", async () => {
+    const t = table();
+    t.turns.present(screen("wash"));
+    await t.timers.advance(2000);
+    t.ears.trouble("too loud");
+    await t.timers.advance(3000);
+    t.ears.say("yes");
+    expect(t.rooms).toEqual(["too loud", null]);
+  });
+
+  it("leaves the screen to the buttons where others talk on, until the next", async () => {
+    const t = table();
+    t.turns.present(screen("wash"));
+    await t.timers.advance(2000);
+    for (let i = 0; i < 3; i++) t.ears.trouble("other talk");
+    await t.timers.advance(60_000);
+    expect([t.voice.texts().at(-1), t.ears.listening()]).toEqual(["Others talk.", false]);
+    t.turns.touch();
+    await t.timers.advance(60_000);
+    expect(t.ears.listening()).toBe(false);
+    t.turns.present(screen("reading"));
+    await t.timers.advance(3000);
+    expect(t.ears.listening()).toBe(true);
+  });
+
+  it("is only shown in quiet and in text only", async () => {
+    for (const how of ["quiet", "text only"] as const) {
+      const t = table();
+      if (how === "quiet") t.turns.quiet(true);
+      else t.turns.setMode("text only");
+      t.turns.present(screen("wash"));
+      await t.timers.advance(2000);
+      for (let i = 0; i < 3; i++) t.ears.trouble("other talk");
+      expect([t.voice.texts(), t.rooms, t.ears.listening()]).toEqual([[], ["other talk"], false]);
+    }
+  });
+
+  it("is told three times a walk at most, and again in the next walk", async () => {
+    const t = table();
+    const told = async (): Promise<void> => {
+      for (let i = 0; i < 5; i++) {
+        t.turns.present(screen(`s${i}`));
+        await t.timers.advance(3000);
+        t.ears.trouble("too loud");
+        await t.timers.advance(3000);
+      }
+    };
+    await told();
+    expect(t.voice.texts().filter((text) => text === "Too loud.")).toHaveLength(3);
+    t.turns.newWalk();
+    await told();
+    expect(t.voice.texts().filter((text) => text === "Too loud.")).toHaveLength(6);
+  });
+});
+
 describe("the three ways of speaking", () => {
   it("never uses the voice or the ear beside a screen reader", async () => {
     const t = table();

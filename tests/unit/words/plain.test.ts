@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { units } from "#events/quantity.ts";
 import type { Refusal } from "#walk/refusal.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
-import { CAUTIONS, FIXED, HELP, NOT_FOR, PAD_TITLE } from "#words/en/fixed.ts";
+import { CAUTIONS, FIXED, HELP, IN_THE_WAY, NOT_FOR, PAD_TITLE } from "#words/en/fixed.ts";
 import { sayRefusal } from "#words/en/refusals.ts";
 
 const readings = [
@@ -76,6 +76,7 @@ const sentences = [
   ...CAUTIONS,
   ...NOT_FOR,
   ...fixed,
+  ...Object.values(IN_THE_WAY).flat(),
   ...Object.values(HELP).flat(),
   ...Object.values(PAD_TITLE),
 ].flatMap((line) => line.split(/(?<=[.?!])\s+/));

@@ -173,4 +173,23 @@ describe("where an utterance begins and ends", () => {
   it("says once that it is too loud", () => {
     expect(listenTo(sound({ seconds: 10, said: [], noise: 0.6 })).tooLoud).toBe(1);
   });
+
+  it("says so again in another turn, once a second of that was loud, and not where it has grown quiet", () => {
+    const endpoint = new Endpoint();
+    const loudBlocks = (seconds: number, noise: number): number[] => {
+      const samples = sound({ seconds, said: [], noise });
+      const at: number[] = [];
+      for (let i = 0; i + BLOCK <= samples.length; i += BLOCK)
+        if (endpoint.take(samples.slice(i, i + BLOCK))?.kind === "too loud") at.push(i / 16);
+      return at;
+    };
+    expect(loudBlocks(6, 0.6)).toHaveLength(1);
+    endpoint.reset();
+    const [again, ...more] = loudBlocks(6, 0.6);
+    expect(more).toEqual([]);
+    expect(again).toBeGreaterThanOrEqual(900);
+    expect(again).toBeLessThanOrEqual(1500);
+    endpoint.reset();
+    expect(loudBlocks(6, 0.0005)).toEqual([]);
+  });
 });
