@@ -101,7 +101,7 @@ export const martaCard = (days: CardDays): DoseCard => ({
   ...shared,
   ...days,
   person: "marta",
-  insulin: { id: "lispro-100", name: "insulin lispro", unitsPerMl: 100 },
+  insulin: { id: "lispro-100", name: "insulin lispro", unitsPerMl: 100, kind: "rapid analogue" },
   glucoseUnit: "mg/dL",
   meals: {
     breakfast: bands(5),
@@ -144,7 +144,7 @@ export const henkCard = (days: CardDays): DoseCard => ({
   ...shared,
   ...days,
   person: "henk",
-  insulin: { id: "aspart-100", name: "insulin aspart", unitsPerMl: 100 },
+  insulin: { id: "aspart-100", name: "insulin aspart", unitsPerMl: 100, kind: "rapid analogue" },
   glucoseUnit: "mmol/L",
   meals: { breakfast: ratio(8), lunch: ratio(10), dinner: ratio(10), snack: ratio(12) },
   rounding: { step: "0.5", direction: "down" },

@@ -17,6 +17,9 @@ export const band = z.object({
 });
 export type Band = z.infer<typeof band>;
 
+/** "as printed": a number between two rows is a hole and nothing is told. "up to the next": a row reaches up to where the next begins. */
+const bandEdges = z.enum(["as printed", "up to the next"]);
+
 /** Units per glucose above a target. */
 export const correctionRule = z.object({
   /** A single target has low = high. Above high the difference to high counts, below low the difference to low. */
@@ -30,25 +33,74 @@ export const correctionRule = z.object({
 });
 export type CorrectionRule = z.infer<typeof correctionRule>;
 
+/** Units added by bands of glucose: a table for the correction alone, beside food that is counted in another way. */
+export const correctionTable = z.object({
+  bands: z.array(band).check(z.minLength(1)),
+  edges: bandEdges,
+});
+export type CorrectionTable = z.infer<typeof correctionTable>;
+
+/** A correction is a rule or a table, never both. Left out: none. */
+const added = { correction: z.nullable(correctionRule), table: z.optional(correctionTable) };
+const parts = z.enum(["none", "tenths", "whole"]);
+
+/** Columns of a grid, in grams of carbohydrate; null is open. Both edges belong to the column. */
+export const gridColumn = z.object({ from: z.nullable(z.number()), to: z.nullable(z.number()) });
+export type GridColumn = z.infer<typeof gridColumn>;
+/** units: one cell for each column, in the order of the columns. */
+export const gridRow = z.object({
+  from: z.nullable(z.number()),
+  to: z.nullable(z.number()),
+  units: z.array(unitsSchema).check(z.minLength(1)),
+  call: z.boolean(),
+});
+
 export const mealRule = z.discriminatedUnion("kind", [
-  /** The same units each time this meal is eaten. */
-  z.object({ kind: z.literal("fixed units"), units: unitsSchema }),
+  /** The same units each time this meal is eaten, with a correction or without. */
+  z.object({
+    kind: z.literal("fixed units"),
+    units: unitsSchema,
+    correction: z.optional(correctionRule),
+    table: z.optional(correctionTable),
+    roundParts: z.optional(parts),
+  }),
   /** Units by bands of glucose. The rows hold food and correction together; foodOnly names the part that is for the food. */
   z.object({
     kind: z.literal("bands"),
     bands: z.array(band).check(z.minLength(1)),
-    /** "as printed": a reading between two rows is a hole and nothing is told. "up to the next": a row reaches up to where the next begins. */
-    edges: z.enum(["as printed", "up to the next"]),
+    edges: bandEdges,
     foodOnly: z.nullable(unitsSchema),
+  }),
+  /** Units by rows of glucose and columns of carbohydrate. foodOnly: the cells for the food alone, one a column. */
+  z.object({
+    kind: z.literal("grid"),
+    columns: z.array(gridColumn).check(z.minLength(1)),
+    columnEdges: bandEdges,
+    rows: z.array(gridRow).check(z.minLength(1)),
+    edges: bandEdges,
+    foodOnly: z.nullable(z.array(unitsSchema)),
+  }),
+  /** Units for each serving, plus a correction. */
+  z.object({
+    kind: z.literal("servings"),
+    unitsPerServing: z.number().check(z.gt(0)),
+    /** 15 on most lists; some clinics count 10 or 12. */
+    gramsPerServing: z.number().check(z.gt(0)),
+    /** A meal of 40 g is 2.67 servings of 15: counted exactly, or to the nearest half or whole serving. */
+    count: z.enum(["exactly", "nearest half", "nearest whole"]),
+    ...added,
+    roundParts: parts,
   }),
   /** Grams one unit covers, plus a correction. */
   z.object({
     kind: z.literal("ratio"),
     gramsPerUnit: z.number().check(z.gt(0)),
-    correction: z.nullable(correctionRule),
+    ...added,
     /** Rounding of each part before they are added. */
-    roundParts: z.enum(["none", "tenths", "whole"]),
+    roundParts: parts,
   }),
+  /** Nothing for the food. */
+  z.object({ kind: z.literal("correction only"), ...added, roundParts: parts }),
 ]);
 export type MealRule = z.infer<typeof mealRule>;
 
@@ -68,13 +120,30 @@ export const timingRule = z.object({
   latestMinutes: z.number().check(z.gte(0), z.lte(120)),
 });
 
+/** What follows from each kind stands in rules/card/insulin-kind.ts. */
+export const insulinKind = z.enum(["rapid analogue", "regular", "premixed", "intermediate", "long-acting"]);
+export type InsulinKind = z.infer<typeof insulinKind>;
+
+/** One dose of background insulin a day, by the clock, whatever is eaten. */
+export const backgroundDose = z.object({
+  insulin: z.object({ id: z.string(), name: z.string(), unitsPerMl: z.number().check(z.gt(0)), kind: insulinKind }),
+  units: unitsSchema,
+  at: clockTime,
+  /** Minutes after it in which another counts as a second one; null = the clinic left it blank. */
+  windowMinutes: z.nullable(z.number().check(z.gte(0))),
+});
+export type BackgroundDose = z.infer<typeof backgroundDose>;
+
 const text = z.string().check(z.maxLength(600));
 const situation = z.enum(["as usual", "food part only", "ask"]);
 
 export const doseCard = z.object({
   person: z.string(),
-  /** Generic name of the mealtime insulin and its concentration in units per mL. The id ties pens to the card. */
-  insulin: z.object({ id: z.string(), name: z.string(), unitsPerMl: z.number().check(z.gt(0)) }),
+  /**
+   * Generic name of the mealtime insulin and its concentration in units per mL. The id ties pens to the card.
+   * kind: left out on cards that were signed before it was asked for; those are read as they always were.
+   */
+  insulin: z.object({ id: z.string(), name: z.string(), unitsPerMl: z.number().check(z.gt(0)), kind: z.optional(insulinKind) }),
   glucoseUnit,
   /** Does the clinic count fibre (total, as US labels) or not (available, as UK labels)? */
   carbohydrate: z.enum(["total", "available"]),
@@ -85,6 +154,8 @@ export const doseCard = z.object({
     dinner: z.nullable(mealRule),
     snack: z.nullable(mealRule),
   }),
+  /** Background doses by the clock. Left out: none on this card. */
+  background: z.optional(z.array(backgroundDose)),
   /** Rounding of the final dose to the pen's step. */
   rounding: z.object({ step: z.enum(["0.5", "1", "2", "5"]), direction: z.enum(["nearest, half up", "down"]) }),
 
@@ -129,12 +200,16 @@ export const doseCard = z.object({
     tooMuch: z.nullable(text),
     wrongInsulin: z.nullable(text),
     missed: z.nullable(text),
+    /** The meal is skipped: left out on cards that were signed before it was asked for. */
+    mealSkipped: z.optional(z.nullable(text)),
     partDose: z.nullable(text),
     cannotEat: z.nullable(text),
     halfEaten: z.nullable(text),
     ill: z.nullable(text),
   }),
   clinic: z.object({ name: z.string(), phone: z.string() }),
+  /** Units of a whole usual day, long-acting included, where the paper has it. Only to ask whether a ratio was typed right. */
+  unitsADay: z.optional(z.number().check(z.gt(0))),
   validFrom: localDate,
   reviewBy: z.nullable(localDate),
   validUntil: z.nullable(localDate),

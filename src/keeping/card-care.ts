@@ -34,7 +34,16 @@ export const CARE_FIELDS: readonly CareField[] = [
 ];
 
 export type AdviceField = keyof DoseCard["advice"];
-export const ADVICE_FIELDS: readonly AdviceField[] = ["tooMuch", "wrongInsulin", "missed", "partDose", "cannotEat", "halfEaten", "ill"];
+export const ADVICE_FIELDS: readonly AdviceField[] = [
+  "tooMuch",
+  "wrongInsulin",
+  "missed",
+  "mealSkipped",
+  "partDose",
+  "cannotEat",
+  "halfEaten",
+  "ill",
+];
 
 /** Longest text of the card's own words. */
 export const MOST_TEXT = 600;
@@ -62,6 +71,7 @@ export function adviceOf(r: Reader): DoseCard["advice"] {
     tooMuch: advice("tooMuch"),
     wrongInsulin: advice("wrongInsulin"),
     missed: advice("missed"),
+    mealSkipped: advice("mealSkipped"),
     partDose: advice("partDose"),
     cannotEat: advice("cannotEat"),
     halfEaten: advice("halfEaten"),

@@ -1,21 +1,15 @@
 // One typing of a dose card into a card. Nothing is filled in: a blank dosing field stays blank, which means "stop and ask".
 import type { DoseCard } from "#events/card.ts";
 import { units } from "#events/quantity.ts";
+import { backgroundOf, hoursInMinutes, KINDS, STRENGTH } from "./card-background.ts";
 import { adviceOf, careOf, MOST_TEXT } from "./card-care.ts";
-import { mealsOf, UNITS } from "./card-meals.ts";
+import { mealsOf } from "./card-meals.ts";
+import { UNITS } from "./card-spans.ts";
 import { insulinId } from "./insulin.ts";
 import type { Draft, Problem } from "./problem.ts";
 import { Reader } from "./reader.ts";
 
 export type CardRead = { ok: true; card: DoseCard } | { ok: false; problems: readonly Problem[] };
-
-/** Cards print hours; the card's shape holds minutes. */
-const HOURS = { least: 0, most: 24, decimals: 2 };
-
-function hoursInMinutes(r: Reader, field: string): number | null {
-  const hours = r.blankOrNumber(field, HOURS);
-  return hours === null ? null : Math.round(hours * 60);
-}
 
 function onBoardOf(r: Reader): DoseCard["onBoard"] {
   const minutes = { least: 10, most: 1440, decimals: 0 };
@@ -58,16 +52,18 @@ const orBlank = <T extends string>(chosen: T | "blank"): T | null => (chosen ===
 export function readCard(draft: Draft, person: string): CardRead {
   const r = new Reader(draft);
   const name = r.text("insulin.name", 60);
-  const unitsPerMl = r.number("insulin.unitsPerMl", { least: 40, most: 500, decimals: 0 });
+  const unitsPerMl = r.number("insulin.unitsPerMl", STRENGTH);
+  const unitsADay = r.blankOrNumber("unitsADay", { least: 1, most: 500, decimals: 1 });
   const glucoseUnit = r.choice("glucoseUnit", ["mg/dL", "mmol/L"]);
   const glucose = { least: 0, most: 999, decimals: 1 };
   const largest = r.blankOrNumber("largestDose", UNITS);
   const card: DoseCard = {
     person,
-    insulin: { id: insulinId(name, unitsPerMl), name, unitsPerMl },
+    insulin: { id: insulinId(name, unitsPerMl), name, unitsPerMl, kind: r.choice("insulin.kind", KINDS) },
     glucoseUnit,
     carbohydrate: r.choice("carbohydrate", ["total", "available"]),
     meals: mealsOf(r, glucoseUnit),
+    ...backgroundOf(r),
     rounding: {
       step: r.choice("rounding.step", ["0.5", "1", "2", "5"]),
       direction: r.choice("rounding.direction", ["nearest, half up", "down"]),
@@ -94,6 +90,7 @@ export function readCard(draft: Draft, person: string): CardRead {
     care: careOf(r),
     advice: adviceOf(r),
     clinic: { name: r.text("clinic.name", 60), phone: r.phone("clinic.phone") },
+    ...(unitsADay === null ? {} : { unitsADay }),
     validFrom: r.date("validFrom"),
     reviewBy: r.blankOrDate("reviewBy"),
     validUntil: r.blankOrDate("validUntil"),

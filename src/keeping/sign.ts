@@ -5,7 +5,7 @@ import type { Happened } from "#events/happened.ts";
 import type { Person } from "#events/person.ts";
 import type { LocalDate } from "#events/quantity.ts";
 import type { Alarm } from "#rules/card/alarm.ts";
-import { alarmsOf } from "#rules/card/plausible.ts";
+import { alarmsOf, dayOf } from "#rules/card/plausible.ts";
 import { compareDates, isRealDate } from "#rules/time/local.ts";
 import { type Difference, differences } from "./differences.ts";
 
@@ -44,7 +44,18 @@ function cardIn(typing: unknown): DoseCard | null {
   const read = doseCard.safeParse(typing);
   if (!read.success) return null;
   const { validFrom, reviewBy, validUntil } = read.data;
-  return [validFrom, reviewBy, validUntil].every((date) => date === null || isRealDate(date)) ? read.data : null;
+  const days = [validFrom, reviewBy, validUntil].every((date) => date === null || isRealDate(date));
+  return days && isWhole(read.data) ? read.data : null;
+}
+
+/** Every row of a grid has a cell for every column, and a correction goes by a rule or by a table, never by both. */
+function isWhole(card: DoseCard): boolean {
+  return Object.values(card.meals).every((rule) => {
+    if (rule === null || rule.kind === "bands") return true;
+    if (rule.kind !== "grid") return !(rule.correction && rule.table);
+    const cells = [...rule.rows.map((row) => row.units), ...(rule.foodOnly ? [rule.foodOnly] : [])];
+    return cells.every((row) => row.length === rule.columns.length);
+  });
 }
 
 /** The events that bring the card into force, or the first reason against it. Alarms ask and never block: once confirmed, they let it through. */
@@ -62,7 +73,7 @@ export function signCard(s: Signing): Signed {
   if (validUntil !== null && compareDates(validUntil, validFrom) < 0)
     return no({ refused: "dates in the wrong order", from: validFrom, until: validUntil });
   if (validUntil !== null && compareDates(validUntil, s.today) < 0) return no({ refused: "already over", until: validUntil });
-  const open = alarmsOf(first, null).filter((alarm) => !s.agreed.includes(alarmKey(alarm)));
+  const open = alarmsOf(first, dayOf(first)).filter((alarm) => !s.agreed.includes(alarmKey(alarm)));
   if (open.length > 0) return no({ refused: "alarms not confirmed", alarms: open });
   if (!s.readBack) return no({ refused: "not read back" });
   if (s.keeper === null) return no({ refused: "no keeper" });

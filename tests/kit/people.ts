@@ -48,6 +48,7 @@ const blankAdvice: DoseCard["advice"] = {
   tooMuch: null,
   wrongInsulin: null,
   missed: null,
+  mealSkipped: null,
   partDose: null,
   cannotEat: null,
   halfEaten: null,
@@ -56,7 +57,7 @@ const blankAdvice: DoseCard["advice"] = {
 
 export const fixedCard: DoseCard = {
   person: "odile",
-  insulin: { id: "lispro-100", name: "insulin lispro", unitsPerMl: 100 },
+  insulin: { id: "lispro-100", name: "insulin lispro", unitsPerMl: 100, kind: "rapid analogue" },
   glucoseUnit: "mg/dL",
   carbohydrate: "total",
   meals: {

@@ -1,17 +1,34 @@
 // What looks odd on a card that was typed in. An alarm asks "is this what the paper says?" and never blocks.
-import type { MealName } from "#events/card.ts";
+import type { InsulinKind, MealName } from "#events/card.ts";
 import type { Units } from "#events/quantity.ts";
+
+/** Where in a meal's rule: column counts from 1, for a grid only; table: the one for the correction alone. */
+interface Place {
+  readonly meal: MealName;
+  readonly column?: number;
+}
 
 /** Glucose numbers are in the card's unit. null edges are open. */
 export type Alarm =
   | { readonly alarm: "row is upside down"; readonly meal: MealName; readonly from: number; readonly to: number }
   | { readonly alarm: "gap between rows"; readonly meal: MealName; readonly after: number; readonly before: number }
   | { readonly alarm: "rows overlap"; readonly meal: MealName; readonly from: number | null; readonly to: number | null }
-  | { readonly alarm: "dose falls as glucose rises"; readonly meal: MealName; readonly before: Units; readonly units: Units }
-  | { readonly alarm: "large step"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  | (Place & { readonly alarm: "dose falls as glucose rises"; readonly before: Units; readonly units: Units })
+  | (Place & { readonly alarm: "large step"; readonly before: Units; readonly units: Units })
   /** A slipped digit, or a written U read as 0. */
-  | { readonly alarm: "tenfold step"; readonly meal: MealName; readonly before: Units; readonly units: Units }
-  | { readonly alarm: "food-only above every row"; readonly meal: MealName; readonly units: Units }
+  | (Place & { readonly alarm: "tenfold step"; readonly before: Units; readonly units: Units })
+  | (Place & { readonly alarm: "food-only above every row"; readonly units: Units })
+  | { readonly alarm: "dose falls as the meal grows"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  | { readonly alarm: "tenfold step between columns"; readonly meal: MealName; readonly before: Units; readonly units: Units }
+  | { readonly alarm: "column is upside down"; readonly meal: MealName; readonly from: number; readonly to: number }
+  | { readonly alarm: "gap between columns"; readonly meal: MealName; readonly after: number; readonly before: number }
+  | { readonly alarm: "columns overlap"; readonly meal: MealName; readonly from: number | null; readonly to: number | null }
+  | { readonly alarm: "grams per serving unusual"; readonly meal: MealName; readonly grams: number }
+  | { readonly alarm: "this insulin is not for meals"; readonly kind: InsulinKind }
+  | { readonly alarm: "this insulin does not correct"; readonly meal: MealName; readonly kind: InsulinKind }
+  | { readonly alarm: "eating late for this insulin"; readonly minutes: number; readonly usual: number }
+  | { readonly alarm: "mealtime insulin by the clock"; readonly name: string; readonly at: string }
+  | { readonly alarm: "two background doses at one time"; readonly at: string }
   | { readonly alarm: "tenfold between meals"; readonly meal: MealName; readonly other: MealName }
   | { readonly alarm: "grams per unit unusual"; readonly meal: MealName; readonly gramsPerUnit: number }
   | { readonly alarm: "glucose per unit unusual"; readonly meal: MealName; readonly perUnit: number }

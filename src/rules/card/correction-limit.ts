@@ -2,6 +2,7 @@
 import type { DoseCard } from "#events/card.ts";
 import { type Exact, ZERO } from "#rules/glucose/exact.ts";
 import { isBetween } from "#rules/time/local.ts";
+import { mayCorrect } from "./insulin-kind.ts";
 import { onBoard } from "./on-board.ts";
 import type { BlankField, NoCorrectionBecause, RecentDose, Situation } from "./told.ts";
 
@@ -49,6 +50,7 @@ export function limitOf(card: DoseCard, s: Situation): CorrectionLimit {
   if (s.afterLow && card.afterLow === "food part only") because.push("after a low");
   if (s.hardExercise && card.afterExercise === "food part only") because.push("after exercise");
   if (insideSpacing(card, s)) because.push("spacing");
+  if (!mayCorrect(card)) because.push("this insulin");
   const bedtime = atBedtime(card, s);
   if (bedtime) because.push("bedtime");
   if (because.length > 0) return { leaves: "none", because, byDefault: bedtime && card.bedtime === null };

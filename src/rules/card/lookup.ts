@@ -36,8 +36,7 @@ function settle(card: DoseCard, s: Situation, parts: Parts): Settled | Silence {
     return { food: food ?? whole, correction: wanted ?? ZERO, rows, why, cautions: [] };
   if (food === null || wanted === null) return { why: "no food-only row" };
 
-  const foodRows = parts.printed ? [`${s.meal} food-only`] : rows.slice(0, 1);
-  const foodWhy: readonly Reason[] = parts.printed ? [{ reason: "food-only row", units: shown(food) }] : why;
+  const { foodRows, foodWhy } = parts;
   if (limit.leaves === "none") {
     const left: Reason[] = limit.because.map((because) => ({ reason: "no correction", because }));
     const cautions: Caution[] = limit.byDefault ? [{ caution: "default used", field: "bedtime" }] : [];
@@ -53,12 +52,16 @@ function settle(card: DoseCard, s: Situation, parts: Parts): Settled | Silence {
   return { food, correction, rows: usedRows, why: [...why, { reason: "insulin on board", units: shown(taken) }], cautions: [] };
 }
 
-/** A printed number that the pen cannot dial is a slip of the card or the wrong pen: asked, never rounded. Only the numbers that this dose is made of. */
+/** The printed numbers that this dose is made of. */
+function printedIn({ printed, whole, fit }: Parts, { food, correction }: Settled): readonly Exact[] {
+  if (!printed) return [fit.food, correction.top === 0n ? null : fit.added].filter((n) => n !== null);
+  if (compare(plus(food, correction), whole) === 0) return [whole];
+  return correction.top === 0n ? [food] : [whole, food];
+}
+
+/** A printed number that the pen cannot dial is a slip of the card or the wrong pen: asked, never rounded. */
 function offStep(parts: Parts, settled: Settled, step: Exact): Silence | null {
-  if (!parts.printed) return null;
-  const wholeRow = compare(plus(settled.food, settled.correction), parts.whole) === 0;
-  const used = wholeRow ? [parts.whole] : settled.correction.top === 0n ? [settled.food] : [parts.whole, settled.food];
-  const wrong = used.find((n) => !isMultipleOf(n, step));
+  const wrong = printedIn(parts, settled).find((n) => !isMultipleOf(n, step));
   return wrong ? { why: "off the pen's step", units: shown(wrong), step: shown(step) } : null;
 }
 

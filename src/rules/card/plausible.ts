@@ -1,12 +1,15 @@
 // Alarms on a typed card. They ask and never block: a clinic may have its reasons. What may not be signed at all is decided in keeping/.
-import type { DoseCard, MealName, MealRule } from "#events/card.ts";
+import { canonical } from "#events/canonical.ts";
+import type { CorrectionTable, DoseCard, MealName, MealRule } from "#events/card.ts";
 import type { Units } from "#events/quantity.ts";
 import { exact, isMultipleOf } from "#rules/glucose/exact.ts";
 import { PLAUSIBLE } from "#rules/glucose/reading.ts";
 import { compareDates } from "#rules/time/local.ts";
 import type { Alarm } from "./alarm.ts";
-import { type DayOfInsulin, ratioAlarms } from "./plausible-ratio.ts";
-import { rowAlarms } from "./plausible-rows.ts";
+import type { Span } from "./band-row.ts";
+import { insulinAlarms } from "./plausible-insulin.ts";
+import { correctionAlarms, type DayOfInsulin, foodAlarms } from "./plausible-ratio.ts";
+import { gridAlarms, rowAlarms } from "./plausible-rows.ts";
 
 type Meal = readonly [MealName, MealRule];
 
@@ -23,10 +26,23 @@ function mealsOf(card: DoseCard): Meal[] {
 
 /** Units printed for a meal. */
 function printedUnits(rule: MealRule): Units[] {
-  if (rule.kind === "fixed units") return [rule.units];
-  if (rule.kind === "ratio") return [];
-  return [...rule.bands.map((row) => row.units), ...(rule.foodOnly === null ? [] : [rule.foodOnly])];
+  switch (rule.kind) {
+    case "bands":
+      return [...rule.bands.map((row) => row.units), ...(rule.foodOnly === null ? [] : [rule.foodOnly])];
+    case "grid":
+      return [...rule.rows.flatMap((row) => row.units), ...(rule.foodOnly ?? [])];
+    case "fixed units":
+      return [rule.units, ...unitsOfTable(rule)];
+    case "correction only":
+      return unitsOfTable(rule);
+    // The sum is rounded, so a table beside a ratio may hold any number.
+    case "ratio":
+    case "servings":
+      return [];
+  }
 }
+
+const unitsOfTable = (rule: { readonly table?: CorrectionTable | undefined }): Units[] => rule.table?.bands.map((row) => row.units) ?? [];
 
 function unitsAlarms(card: DoseCard, [meal, rule]: Meal): Alarm[] {
   const step = exact(Number(card.rounding.step));
@@ -38,7 +54,11 @@ function unitsAlarms(card: DoseCard, [meal, rule]: Meal): Alarm[] {
 }
 
 /** The size of a meal's rule, to hold against the same kind of rule of another meal. */
-const sizeOf = (rule: MealRule): number => (rule.kind === "fixed units" ? rule.units : rule.kind === "ratio" ? rule.gramsPerUnit : 0);
+function sizeOf(rule: MealRule): number {
+  if (rule.kind === "fixed units") return rule.units;
+  if (rule.kind === "ratio") return rule.gramsPerUnit;
+  return rule.kind === "servings" ? rule.unitsPerServing : 0;
+}
 
 function betweenMeals(meals: readonly Meal[]): Alarm[] {
   return meals.flatMap(([meal, rule], i) =>
@@ -52,22 +72,30 @@ function betweenMeals(meals: readonly Meal[]): Alarm[] {
 
 type Where = Extract<Alarm, { alarm: "looks like the other unit" }>["where"];
 
+function glucoseOf(rule: MealRule): [Where, number | null][] {
+  const ofRows = (rows: readonly Span[]): [Where, number | null][] =>
+    rows.flatMap(({ from, to }): [Where, number | null][] => [
+      ["row", from],
+      ["row", to],
+    ]);
+  if (rule.kind === "bands") return ofRows(rule.bands);
+  if (rule.kind === "grid") return ofRows(rule.rows);
+  if (rule.table) return ofRows(rule.table.bands);
+  const target = rule.correction?.target;
+  return target
+    ? [
+        ["target", target.low],
+        ["target", target.high],
+      ]
+    : [];
+}
+
 function glucoseNumbers(card: DoseCard, meals: readonly Meal[]): [Where, number][] {
-  const ofMeals = meals.flatMap(([, rule]): [Where, number | null][] => {
-    if (rule.kind === "bands")
-      return rule.bands.flatMap((row): [Where, number | null][] => [
-        ["row", row.from],
-        ["row", row.to],
-      ]);
-    const target = rule.kind === "ratio" ? rule.correction?.target : undefined;
-    return target
-      ? [
-          ["target", target.low],
-          ["target", target.high],
-        ]
-      : [];
-  });
-  const all: [Where, number | null][] = [["low", card.low.value], ["high", card.high?.value ?? null], ...ofMeals];
+  const all: [Where, number | null][] = [
+    ["low", card.low.value],
+    ["high", card.high?.value ?? null],
+    ...meals.flatMap(([, rule]) => glucoseOf(rule)),
+  ];
   // A row may begin at 0, and one may end at 999: both only mean "open".
   return all.flatMap(([where, value]): [Where, number][] => (value === null || value === 0 || value === 999 ? [] : [[where, value]]));
 }
@@ -90,19 +118,37 @@ function dateAlarms(card: DoseCard): Alarm[] {
   );
 }
 
+function mealAlarms([meal, rule]: Meal, card: DoseCard, day: DayOfInsulin | null): Alarm[] {
+  if (rule.kind === "bands") return rowAlarms(meal, rule, card.glucoseUnit);
+  if (rule.kind === "grid") return gridAlarms(meal, rule, card.glucoseUnit);
+  return [
+    ...(rule.kind === "ratio" || rule.kind === "servings" ? foodAlarms(meal, rule, day) : []),
+    ...(rule.correction ? correctionAlarms(meal, rule.correction, card, day) : []),
+    ...(rule.table ? rowAlarms(meal, rule.table, card.glucoseUnit) : []),
+  ];
+}
+
+/** Units of a day as the card names them, for the rules of thumb. */
+export const dayOf = (card: DoseCard): DayOfInsulin | null =>
+  card.unitsADay === undefined ? null : { unitsADay: card.unitsADay, kind: card.insulin.kind === "regular" ? "regular" : "rapid analogue" };
+
+/** Each oddity once: two rows that are odd in the same words are one question. */
+function once(alarms: readonly Alarm[]): Alarm[] {
+  const keys = alarms.map((alarm) => canonical({ ...alarm }));
+  return alarms.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
+}
+
 /** Everything odd about a card; [] when nothing is. day: null when nobody said how much insulin a day has, then no rule of thumb is used. */
 export function alarmsOf(card: DoseCard, day: DayOfInsulin | null): Alarm[] {
   const meals = mealsOf(card);
   const { earliestMinutes: earliest, latestMinutes: latest } = card.timing;
-  return [
-    ...meals.flatMap(([meal, rule]) => {
-      if (rule.kind === "bands") return rowAlarms(meal, rule, card.glucoseUnit);
-      return rule.kind === "ratio" ? ratioAlarms(meal, rule, card, day) : [];
-    }),
+  return once([
+    ...meals.flatMap((meal) => mealAlarms(meal, card, day)),
     ...meals.flatMap((meal) => unitsAlarms(card, meal)),
     ...betweenMeals(meals),
+    ...insulinAlarms(card, meals),
     ...unitAlarms(card, meals),
     ...(earliest > latest ? [{ alarm: "bell ends before it begins", earliest, latest } as const] : []),
     ...dateAlarms(card),
-  ];
+  ]);
 }

@@ -15,7 +15,10 @@ export function usableReading(card: DoseCard, s: Situation): Glucose | Silence {
 }
 
 /** "Valid until" still holds on its own day. */
-export function whyNotInForce(card: DoseCard, s: Pick<Situation, "today">): Silence | null {
+export function whyNotInForce(
+  card: DoseCard,
+  s: Pick<Situation, "today">,
+): Extract<Silence, { why: "day not known" | "not valid yet" | "no longer valid" }> | null {
   if (s.today === null) return { why: "day not known" };
   if (compareDates(s.today, card.validFrom) < 0) return { why: "not valid yet", from: card.validFrom };
   if (card.validUntil !== null && compareDates(s.today, card.validUntil) > 0) return { why: "no longer valid", until: card.validUntil };

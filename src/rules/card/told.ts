@@ -38,12 +38,22 @@ export type NoCorrectionBecause =
   | "after exercise"
   | "spacing"
   | "bedtime"
+  | "this insulin"
   | "insulin on board";
 
 export type Reason =
   | { readonly reason: "fixed for the meal"; readonly units: Units }
   /** Edges as printed on the card, in its unit; null is open. */
   | { readonly reason: "band"; readonly from: number | null; readonly to: number | null; readonly units: Units }
+  /** A cell of a grid: its row of glucose and its column of grams. */
+  | {
+      readonly reason: "cell";
+      readonly from: number | null;
+      readonly to: number | null;
+      readonly gramsFrom: number | null;
+      readonly gramsTo: number | null;
+      readonly units: Units;
+    }
   | { readonly reason: "food-only row"; readonly units: Units }
   | { readonly reason: "food"; readonly units: Units; readonly grams: Grams }
   /** The correction after insulin on board was taken off. */
@@ -100,6 +110,8 @@ export type Silence =
   | { readonly why: "hole between bands" }
   /** Two printed rows claim the reading. */
   | { readonly why: "in two bands" }
+  | { readonly why: "no column for this meal" }
+  | { readonly why: "in two columns" }
   | { readonly why: "no food-only row" }
   | { readonly why: "off the pen's step"; readonly units: Units; readonly step: Units }
   | { readonly why: "above the largest dose"; readonly units: Units; readonly limit: Units };

@@ -1,4 +1,4 @@
-// Step 5: what will be eaten, and is it ready? A card of fixed units or bands asks only for the second.
+// Step 5: what will be eaten, and is it ready? A card that counts no carbohydrate asks only for the second.
 
 import type { Intent } from "#events/intent.ts";
 import type { PlateHow } from "#events/plate.ts";
@@ -15,7 +15,7 @@ import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 /** Does this meal's rule on the card count carbohydrate? */
 export function countsCarbohydrate(c: Ctx): boolean {
   const rule = c.walk.meal ? c.card?.meals[c.walk.meal] : null;
-  return rule?.kind === "ratio";
+  return rule?.kind === "ratio" || rule?.kind === "servings" || rule?.kind === "grid";
 }
 
 export function plateStage(c: Ctx): "high advice" | "exercise" | "count" | "number" | "ready" {

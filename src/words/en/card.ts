@@ -11,6 +11,7 @@ const BECAUSE: Readonly<Record<string, string>> = {
   "after exercise": "of the hard exercise",
   spacing: "the last dose still works",
   bedtime: "it is bedtime",
+  "this insulin": "this insulin never corrects",
   "insulin on board": "the last dose still works",
 };
 
@@ -32,6 +33,8 @@ function reason(why: Loose): string {
       return "That is for the meal.";
     case "band":
       return `The card's row is ${edge(why.from, why.to)}.`;
+    case "cell":
+      return `The card's row is ${edge(why.from, why.to)}, its column ${edge(why.gramsFrom, why.gramsTo)} grams.`;
     case "food-only row":
       return "This is the card's row for food only.";
     case "food":
@@ -87,6 +90,8 @@ const SILENT: Readonly<Record<string, string>> = {
   "in two bands": "Two rows of the card claim this reading.",
   "below the bands": "The card has no row this low.",
   "above the bands": "The card has no row this high.",
+  "no column for this meal": "The card has no column for these grams.",
+  "in two columns": "Two columns of the card claim these grams.",
   "no food-only row": "The card does not say the dose for food only.",
   "not valid yet": "The card is not valid yet.",
   "no longer valid": "The card is no longer valid.",

@@ -111,6 +111,8 @@ export const CARD = {
   firstDone: "First typing is done",
   secondDone: "Compare both typings",
   otherRow: "Another row",
+  otherColumn: "Another column",
+  otherBackground: "Another background dose",
   differTitle: "The two typings differ",
   differIntro: "Look at the paper. Then change the wrong one.",
   field: "Answer",

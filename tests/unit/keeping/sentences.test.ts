@@ -15,6 +15,7 @@ import { sayLeaf, sayProblem, shownDifferences } from "#words/en/drawer/problems
 import { cardSheet } from "#words/en/drawer/sheet.ts";
 import { CARD, DRAWER, notFor, saySignRefusal, waitWords } from "#words/en/drawer.ts";
 import { FAULT, FIRST, INSECURE, SECOND_WINDOW } from "#words/en/first.ts";
+import { EVERY_KIND } from "../../kit/cards.ts";
 import { bandsCard, fixedCard, ratioCard } from "../../kit/people.ts";
 import { typed } from "./typing.ts";
 
@@ -31,6 +32,7 @@ const drafts: Draft[] = [
     onBoard: { model: "linear", hours: 4 },
     regions: { breakfast: "belly", lunch: "belly", dinner: "thigh", snack: "arm" },
   }),
+  ...EVERY_KIND.map(([, card]) => typed(card)),
   { ...typed(fixedCard), onBoard: "two compartments" },
   { ...typed(fixedCard), onBoard: "triangle" },
 ];
@@ -59,7 +61,9 @@ describe("a form of the drawer", () => {
     for (const draft of drafts) {
       const asked = new Set(specsOf(cardSections(draft, nothing)).map((spec) => spec.field));
       const blank = Object.fromEntries(
-        Object.entries(draft).filter(([field]) => /kind$|^(onBoard|bedtime|high|regions)$|correction$/.test(field)),
+        Object.entries(draft).filter(([field]) =>
+          /kind$|^(onBoard|bedtime|high|regions)$|correction$|^background\\.0\\.insulin\\.name$/.test(field),
+        ),
       );
       const read = readCard(blank, "odile");
       const wanted = read.ok ? [] : read.problems.map((problem) => problem.field);
@@ -155,6 +159,19 @@ describe("what looks odd", () => {
     { alarm: "large step", meal: "lunch", before: units(6), units: units(14) },
     { alarm: "tenfold step", meal: "lunch", before: units(6), units: units(60) },
     { alarm: "food-only above every row", meal: "lunch", units: units(9) },
+    { alarm: "dose falls as glucose rises", meal: "lunch", column: 2, before: units(6), units: units(4) },
+    { alarm: "food-only above every row", meal: "lunch", column: 2, units: units(9) },
+    { alarm: "dose falls as the meal grows", meal: "lunch", before: units(6), units: units(4) },
+    { alarm: "tenfold step between columns", meal: "lunch", before: units(6), units: units(60) },
+    { alarm: "column is upside down", meal: "lunch", from: 60, to: 30 },
+    { alarm: "gap between columns", meal: "lunch", after: 30, before: 40 },
+    { alarm: "columns overlap", meal: "lunch", from: 30, to: 40 },
+    { alarm: "grams per serving unusual", meal: "lunch", grams: 10 },
+    { alarm: "this insulin is not for meals", kind: "long-acting" },
+    { alarm: "this insulin does not correct", meal: "lunch", kind: "premixed" },
+    { alarm: "eating late for this insulin", minutes: 40, usual: 20 },
+    { alarm: "mealtime insulin by the clock", name: "insulin lispro", at: "21:30" },
+    { alarm: "two background doses at one time", at: "21:30" },
     { alarm: "tenfold between meals", meal: "lunch", other: "dinner" },
     { alarm: "grams per unit unusual", meal: "lunch", gramsPerUnit: 100 },
     { alarm: "glucose per unit unusual", meal: "lunch", perUnit: 300 },
@@ -218,6 +235,9 @@ describe("the sheet that is read back", () => {
       { care: { ...fixedCard.care, navelMm: 60 } },
       { advice: { ...fixedCard.advice, ill: "Call." } },
       { clinic: { name: "Harbour Clinic", phone: "555 0143" } },
+      { insulin: { ...fixedCard.insulin, kind: "regular" } },
+      { unitsADay: 40 },
+      ...EVERY_KIND.map(([, { meals, background, insulin }]) => ({ meals, insulin, ...(background ? { background } : {}) })),
       { validFrom: "2026-01-02" },
       { reviewBy: null },
       { validUntil: null },

@@ -4,8 +4,10 @@ import type { DoseCard } from "#events/card.ts";
 import { units } from "#events/quantity.ts";
 import { EMPTY_CARD, readCard } from "#keeping/card-draft.ts";
 import { differences } from "#keeping/differences.ts";
+import type { Draft } from "#keeping/problem.ts";
 import { alarmKey, type Signing, signCard } from "#keeping/sign.ts";
 import { alarmsOf } from "#rules/card/plausible.ts";
+import { EVERY_KIND, fixedPlusCard, fixedTableCard, gridCard } from "../../kit/cards.ts";
 import { bandsCard, fixedCard, odile, ratioCard } from "../../kit/people.ts";
 import { typed } from "./typing.ts";
 
@@ -74,6 +76,17 @@ describe("signing a card", () => {
   it("refuses what is not a card, in either typing", () => {
     expect(signCard(signing({ first: { ...fixedCard, low: undefined } }))).toEqual({ ok: false, refused: "not a card", typing: "first" });
     expect(signCard(signing({ second: null }))).toEqual({ ok: false, refused: "not a card", typing: "second" });
+    const grid = gridCard.meals.breakfast;
+    if (grid?.kind !== "grid") throw new Error("no grid");
+    const short = { ...gridCard, meals: { ...gridCard.meals, breakfast: { ...grid, foodOnly: [units(1)] } } };
+    expect(refusal({ first: short, second: short })).toBe("not a card");
+    const torn = { ...gridCard, meals: { ...gridCard.meals, breakfast: { ...grid, columns: grid.columns.slice(1) } } };
+    expect(refusal({ first: torn, second: torn })).toBe("not a card");
+    const both = {
+      ...fixedPlusCard,
+      meals: { ...fixedPlusCard.meals, breakfast: { ...fixedTableCard.meals.breakfast, ...fixedPlusCard.meals.breakfast } },
+    };
+    expect(refusal({ first: both, second: both })).toBe("not a card");
     const noDay = { ...fixedCard, validFrom: "2026-02-30" };
     expect(refusal({ first: noDay, second: noDay })).toBe("not a card");
   });
@@ -93,6 +106,21 @@ describe("signing a card", () => {
     expect(refusal({ first: other, second: other })).toBe("another unit than the meter's");
   });
 
+  it("holds the ratios against the units of a whole day, where the card has them", () => {
+    const many = { ...ratioCard, unitsADay: 200, person: "odile" };
+    const signed = signCard(signing({ first: many, second: many, person: { ...odile, glucoseUnit: "mmol/L" } }));
+    expect(!signed.ok && signed.refused === "alarms not confirmed" && signed.alarms.map((a) => a.alarm)).toContain(
+      "grams per unit far from the rule of thumb",
+    );
+  });
+
+  it("signs a card of every kind", () => {
+    for (const [, card] of EVERY_KIND) {
+      const agreed = alarmsOf(card, null).map(alarmKey);
+      expect(refusal({ first: card, second: structuredClone(card), agreed })).toBe("signed");
+    }
+  });
+
   it("asks about every oddity, and never blocks one that a keeper confirmed", () => {
     const odd: DoseCard = { ...fixedCard, meals: { ...fixedCard.meals, dinner: { kind: "fixed units", units: units(80) } } };
     const alarms = alarmsOf(odd, null);
@@ -106,8 +134,8 @@ describe("signing a card", () => {
 });
 
 describe("a typed card", () => {
-  it("is read as it was typed, for all three kinds of rule", () => {
-    for (const card of [fixedCard, bandsCard, ratioCard]) {
+  it("is read as it was typed, for every kind of rule", () => {
+    for (const card of [fixedCard, bandsCard, ratioCard, { ...fixedCard, unitsADay: 38 }, ...EVERY_KIND.map(([, card]) => card)]) {
       expect(readCard(typed(card), card.person)).toEqual({ ok: true, card });
     }
   });
@@ -157,6 +185,34 @@ describe("a typed card", () => {
     const draft = { ...typed(fixedCard), "meals.lunch.kind": "bands", "meals.lunch.edges": "as printed" };
     const noRows = readCard(draft, "odile");
     expect(!noRows.ok && noRows.problems.map((p) => p.field)).toEqual(["meals.lunch.bands.0.units"]);
+  });
+
+  it("wants every cell of a grid, and an edge for every column that has cells", () => {
+    const fields = (change: Draft) => {
+      const read = readCard({ ...typed(gridCard), ...change }, "odile");
+      return read.ok ? [] : read.problems.map((p) => [p.field, p.why]);
+    };
+    expect(fields({ "meals.breakfast.rows.1.units.2": "" })).toEqual([["meals.breakfast.rows.1.units.2", "empty"]]);
+    expect(fields({ "meals.breakfast.foodOnly.0": "" })).toEqual([["meals.breakfast.foodOnly.0", "empty"]]);
+    expect(fields({ "meals.breakfast.rows.0.units.4": "9" })).toEqual([["meals.breakfast.columns.4.from", "empty"]]);
+    const bare = {
+      ...typed(fixedCard),
+      "meals.lunch.kind": "grid",
+      "meals.lunch.edges": "as printed",
+      "meals.lunch.columnEdges": "as printed",
+    };
+    const read = readCard(bare, "odile");
+    expect(!read.ok && read.problems.map((p) => p.field)).toEqual(["meals.lunch.columns.0.from", "meals.lunch.rows.0.units.0"]);
+  });
+
+  it("wants all of a background dose that has a name, and none where nothing is typed", () => {
+    const read = readCard({ ...typed(fixedCard), "background.0.insulin.name": "insulin glargine" }, "odile");
+    expect(!read.ok && read.problems.map((p) => p.field)).toEqual([
+      "background.0.insulin.unitsPerMl",
+      "background.0.insulin.kind",
+      "background.0.units",
+      "background.0.at",
+    ]);
   });
 
   it("passes over a row in which nothing was typed", () => {

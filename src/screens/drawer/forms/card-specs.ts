@@ -1,69 +1,36 @@
 // What the form of a dose card asks, part by part. Which further fields there are depends on what was chosen before.
-import type { MealName } from "#events/card.ts";
+import { MOST_BACKGROUND } from "#keeping/card-background.ts";
 import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
-import { MEALS, MOST_ROWS } from "#keeping/card-meals.ts";
+import { MEALS } from "#keeping/card-meals.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
 import { careHint } from "#words/en/drawer/options.ts";
 import { CARD } from "#words/en/drawer.ts";
+import { mealSection } from "./meal-specs.ts";
+import { choice, number, where } from "./specs.ts";
 
-const number = (field: string): Spec => ({ kind: "number", field });
-const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
-/** Further fields where the draft has this answer. */
-const where = (is: boolean, ...specs: Spec[]): Spec[] => (is ? specs : []);
-
-const FIRST_ROWS = 4;
-
-/** As many rows as were asked for or typed. */
-export function rowsShown(draft: Draft, meal: MealName): number {
-  const typed = Array.from({ length: MOST_ROWS }, (_, i) => i).filter((i) =>
-    ["from", "to", "units"].some((name) => draft[`meals.${meal}.bands.${i}.${name}`]),
-  );
-  return Math.max(FIRST_ROWS, Number(draft[`rows.${meal}`] ?? 0), (typed.at(-1) ?? -1) + 1);
-}
-
-function bandSpecs(draft: Draft, meal: MealName): Spec[] {
-  const at = `meals.${meal}`;
-  const rows = Array.from({ length: rowsShown(draft, meal) }, (_, i): Spec => {
-    const row = `${at}.bands.${i}`;
-    return {
-      kind: "row",
-      field: row,
-      specs: [number(`${row}.from`), number(`${row}.to`), number(`${row}.units`), { kind: "tick", field: `${row}.call` }],
-    };
+function backgroundSection(draft: Draft, onChange: (field: string, value: string) => void): Section {
+  const places = Array.from({ length: MOST_BACKGROUND }, (_, i) => i);
+  const typed = places.filter((i) => ["insulin.name", "units", "at"].some((name) => draft[`background.${i}.${name}`]));
+  const shown = Math.max(1, Number(draft["rows.background"] ?? 0), (typed.at(-1) ?? -1) + 1);
+  const specs = places.slice(0, shown).flatMap((i): Spec[] => {
+    const at = `background.${i}`;
+    const text = (field: string): Spec => ({ kind: "text", field });
+    return [
+      text(`${at}.insulin.name`),
+      ...where(
+        shown > 1 || typed.includes(i),
+        choice(`${at}.insulin.kind`, "intermediate", "long-acting", "premixed", "regular", "rapid analogue"),
+        number(`${at}.insulin.unitsPerMl`),
+        number(`${at}.units`),
+        text(`${at}.at`),
+        number(`${at}.windowMinutes`),
+      ),
+    ];
   });
-  return [...rows, choice(`${at}.edges`, "as printed", "up to the next"), number(`${at}.foodOnly`)];
-}
-
-function ratioSpecs(draft: Draft, at: string): Spec[] {
-  return [
-    number(`${at}.gramsPerUnit`),
-    choice(`${at}.roundParts`, "none", "tenths", "whole"),
-    choice(`${at}.correction`, "no", "yes"),
-    ...where(
-      draft[`${at}.correction`] === "yes",
-      number(`${at}.correction.target.low`),
-      number(`${at}.correction.target.high`),
-      number(`${at}.correction.perUnit`),
-      choice(`${at}.correction.mode`, "linear", "nearest", "down", "each started step"),
-      choice(`${at}.correction.mayReduce`, "no", "yes"),
-    ),
-  ];
-}
-
-function mealSection(draft: Draft, meal: MealName, onChange: (field: string, value: string) => void): Section {
-  const at = `meals.${meal}`;
-  const kind = draft[`${at}.kind`];
-  const specs = [
-    choice(`${at}.kind`, "none", "fixed units", "bands", "ratio"),
-    ...where(kind === "fixed units", number(`${at}.units`)),
-    ...(kind === "bands" ? bandSpecs(draft, meal) : []),
-    ...(kind === "ratio" ? ratioSpecs(draft, at) : []),
-  ];
-  const rows = rowsShown(draft, meal);
-  if (kind !== "bands" || rows >= MOST_ROWS) return { heading: PARTS[meal], specs };
-  return { heading: PARTS[meal], specs, more: { label: CARD.otherRow, onPress: () => onChange(`rows.${meal}`, String(rows + 1)) } };
+  const more = { label: CARD.otherBackground, onPress: () => onChange("rows.background", String(shown + 1)) };
+  return { heading: PARTS.background, specs, ...(shown < MOST_BACKGROUND && typed.length > 0 ? { more: [more] } : {}) };
 }
 
 function limits(draft: Draft): Spec[] {
@@ -101,6 +68,7 @@ export function cardSections(draft: Draft, onChange: (field: string, value: stri
       heading: PARTS.insulin,
       specs: [
         { kind: "text", field: "insulin.name" },
+        choice("insulin.kind", "rapid analogue", "regular", "premixed", "intermediate", "long-acting"),
         number("insulin.unitsPerMl"),
         choice("glucoseUnit", "mg/dL", "mmol/L"),
         choice("carbohydrate", "total", "available"),
@@ -109,9 +77,11 @@ export function cardSections(draft: Draft, onChange: (field: string, value: stri
         { kind: "text", field: "validUntil" },
         { kind: "text", field: "clinic.name" },
         { kind: "phone", field: "clinic.phone" },
+        number("unitsADay"),
       ],
     },
     ...MEALS.map((meal) => mealSection(draft, meal, onChange)),
+    backgroundSection(draft, onChange),
     { heading: PARTS.limits, specs: limits(draft) },
     {
       heading: PARTS.eating,

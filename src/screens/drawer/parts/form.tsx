@@ -29,7 +29,9 @@ export function Form({ sections, ...rest }: FormProps) {
           ))}
           {section.more ? (
             <div class="drawer-actions">
-              <BigButton role="choice" label={section.more.label} onPress={section.more.onPress} />
+              {section.more.map(({ label, onPress }) => (
+                <BigButton key={label} role="choice" label={label} onPress={onPress} />
+              ))}
             </div>
           ) : null}
         </section>

@@ -11,6 +11,6 @@ export interface Section {
   /** Left out where the page has no other part. */
   heading?: string;
   specs: readonly Spec[];
-  /** A button under the section: one more row. */
-  more?: { label: string; onPress: () => void };
+  /** Buttons under the section: one more row. */
+  more?: readonly { label: string; onPress: () => void }[];
 }

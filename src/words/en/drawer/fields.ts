@@ -7,6 +7,7 @@ export const PARTS = {
   lunch: "Lunch",
   dinner: "Dinner",
   snack: "Snack",
+  background: "Background insulin",
   limits: "Limits",
   eating: "Eating and body",
   care: "Care",
@@ -26,6 +27,9 @@ const NAMES: Readonly<Record<string, string>> = {
   "insulin.name": "Name of the mealtime insulin",
   "insulin.id": "Name of the mealtime insulin",
   "insulin.unitsPerMl": "Strength",
+  "insulin.kind": "Kind of the mealtime insulin",
+  unitsADay: "All insulin of a usual day",
+  background: "Background insulin",
   glucoseUnit: "Unit of glucose on the card",
   carbohydrate: "How the clinic counts carbohydrate",
   "rounding.step": "Doses go in steps of",
@@ -69,6 +73,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "advice.tooMuch": "Too much insulin",
   "advice.wrongInsulin": "Wrong insulin",
   "advice.missed": "A missed dose",
+  "advice.mealSkipped": "A meal is skipped",
   "advice.partDose": "Only part of a dose",
   "advice.cannotEat": "Cannot eat",
   "advice.halfEaten": "Half a meal eaten",
@@ -131,6 +136,15 @@ const OF_MEAL: Readonly<Record<string, string>> = {
   bands: "rows",
   gramsPerUnit: "grams for 1 unit",
   roundParts: "rounding of the parts",
+  columns: "columns",
+  columnEdges: "between the columns",
+  rows: "rows",
+  unitsPerServing: "units for 1 serving",
+  gramsPerServing: "grams in 1 serving",
+  count: "counting of servings",
+  table: "table of corrections",
+  "table.bands": "rows of corrections",
+  "table.edges": "between the rows of corrections",
   correction: "correction",
   "correction.target": "target",
   "correction.target.low": "target from",
@@ -142,6 +156,31 @@ const OF_MEAL: Readonly<Record<string, string>> = {
 
 const OF_ROW: Readonly<Record<string, string>> = { from: "from", to: "up to", units: "units", call: "call the clinic" };
 
+const OF_BACKGROUND: Readonly<Record<string, string>> = {
+  "insulin.name": "name of the insulin",
+  "insulin.id": "name of the insulin",
+  "insulin.kind": "kind of insulin",
+  "insulin.unitsPerMl": "strength",
+  units: "units",
+  at: "time",
+  windowMinutes: "how long it counts",
+};
+
+/** "meals.lunch.bands.2.units" and the like: a place in a table; undefined where it is none. */
+function tableName(meal: string, rest: readonly string[]): string | undefined {
+  const [list = "", i, column, cell] = rest[0] === "table" ? rest.slice(1) : rest;
+  const of = rest[0] === "table" ? `${meal}, correction` : meal;
+  if (i === undefined) return undefined;
+  const place = Number(i) + 1;
+  if (list === "columns")
+    return column === undefined ? `${meal}, column ${place}` : `${meal}, column ${place}: ${OF_ROW[column] ?? column}`;
+  if (list === "foodOnly") return `${meal}, column ${place}: food only`;
+  if (list !== "bands" && list !== "rows") return undefined;
+  const row = `${of}, row ${place}`;
+  if (column === undefined) return row;
+  return cell === undefined ? `${row}: ${OF_ROW[column] ?? column}` : `${row}, column ${Number(cell) + 1}: units`;
+}
+
 /** "meals.lunch.bands.2.units" -> "Lunch, row 3: units". Throws (a defect) for a field without a name. */
 export function fieldName(field: string): string {
   const own = NAMES[field];
@@ -149,11 +188,13 @@ export function fieldName(field: string): string {
   const [room = "", which = "", ...rest] = field.split(".");
   const meal = MEALS[which];
   if (room === "meals" && meal !== undefined) {
-    const [bands, row, column] = rest;
-    if (bands === "bands" && row !== undefined)
-      return column === undefined ? `${meal}, row ${Number(row) + 1}` : `${meal}, row ${Number(row) + 1}: ${OF_ROW[column] ?? column}`;
     const name = OF_MEAL[rest.join(".")];
-    if (name !== undefined) return `${meal}: ${name}`;
+    const place = name === undefined ? tableName(meal, rest) : `${meal}: ${name}`;
+    if (place !== undefined) return place;
+  }
+  if (room === "background") {
+    const place = `Background ${Number(which) + 1}`;
+    return rest.length === 0 ? place : `${place}: ${OF_BACKGROUND[rest.join(".")] ?? rest.join(".")}`;
   }
   if (room === "regions" && meal !== undefined) return `${meal}: part of the body`;
   if (field.startsWith("person.usualMeals.")) {
@@ -171,6 +212,8 @@ const HINTS: Readonly<Record<string, string>> = {
   validFrom: "With the month as a word: 3 June 2026.",
   reviewBy: "Blank if the paper has no such date.",
   validUntil: "Blank if the paper has no such date.",
+  "insulin.kind": "The leaflet of the pen names it.",
+  unitsADay: "Only to check ratios. Blank if the paper has none.",
   "bedtime.from": "For example 9:30 pm or 21:30.",
   "bedtime.until": "For example 5:00 am or 05:00.",
   "household.emergencyNumber": "It is shown whenever something is urgent.",
@@ -190,7 +233,10 @@ const HINTS: Readonly<Record<string, string>> = {
 
 /** What stands under the label; rows and care fields share theirs. */
 export function fieldHint(field: string): string | undefined {
-  if (/\.bands\.\d+\.(from|to)$/.test(field)) return "Blank: open.";
-  if (field.endsWith(".foodOnly")) return "Blank: without a correction, no dose is told.";
+  if (/\.(bands|rows|columns)\.\d+\.(from|to)$/.test(field)) return "Blank: open.";
+  if (/^background\.\d+\.insulin\.name$/.test(field)) return "Blank if the card has none.";
+  if (/^background\.\d+\.at$/.test(field)) return "For example 9:30 pm or 21:30.";
+  if (/^background\.\d+\.windowMinutes$/.test(field)) return "Blank: no dose is told, the clinic is asked.";
+  if (/\.foodOnly(\.\d+)?$/.test(field)) return "Blank: without a correction, no dose is told.";
   return HINTS[field];
 }

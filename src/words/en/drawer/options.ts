@@ -6,7 +6,17 @@ const OPTIONS: Readonly<Record<string, string>> = {
   none: "No dose for this meal",
   "fixed units": "The same units each time",
   bands: "A table by glucose",
-  ratio: "By grams, with a correction",
+  grid: "A table by glucose and grams",
+  servings: "By servings",
+  ratio: "By grams",
+  "correction only": "Only a correction",
+  table: "By a table of its own",
+  exactly: "Exactly by grams",
+  "nearest half": "To the nearest half serving",
+  "nearest whole": "To the nearest whole serving",
+  "rapid analogue": "Rapid-acting",
+  regular: "Regular",
+  intermediate: "Intermediate, cloudy",
   "as printed": "Each row as printed, gaps stay gaps",
   "up to the next": "Each row reaches up to the next",
   "mg/dL": "mg/dL",
@@ -84,6 +94,9 @@ export function optionName(field: string, option: string): string {
   const own = OWN[field]?.[option];
   if (own !== undefined) return own;
   if (field.endsWith(".mode") && option === "down") return "Only whole steps, the rest is dropped";
+  if (/^meals\.\w+\.correction$/.test(field) && option === "yes") return "By a target and a step";
+  if (/^meals\.\w+\.correction$/.test(field) && option === "no") return "No correction";
+  if (field.endsWith("insulin.kind") && option === "premixed") return "Premixed, cloudy";
   if (field.endsWith(".roundParts") && option === "none") return "No rounding of parts";
   if (field.endsWith(".unitsPerClick") || field === "rounding.step") return option === "1" ? "1 unit" : `${option} units`;
   return OPTIONS[option] ?? option;
@@ -91,12 +104,14 @@ export function optionName(field: string, option: string): string {
 
 /** What follows the number in its box, or "". glucose: the unit of the card that is typed. */
 export function unitWords(field: string, glucose: string): string {
+  if (field.endsWith("unitsPerMl")) return "units per mL";
+  if (/\.columns\.\d+\.(from|to)$/.test(field)) return "grams";
   if (/\.(target\.(low|high)|perUnit|from|to)$/.test(field) && field.startsWith("meals.")) return glucose;
   if (["low.value", "high.value"].includes(field) || field.startsWith("person.usualBand")) return glucose;
-  if (/(\.units|foodOnly|primeUnits|unitsWhenOpened)$/.test(field) || field === "largestDose") return "units";
-  if (/(gramsPerUnit|treatGrams|\.grams)$/.test(field)) return "grams";
-  if (field.endsWith("unitsPerMl")) return "units per mL";
-  if (["spacingMinutes", "windowMinutes", "onBoard.hours"].includes(field)) return "hours";
+  if (/(\.units(\.\d+)?|foodOnly(\.\d+)?|primeUnits|unitsWhenOpened|unitsPerServing)$/.test(field)) return "units";
+  if (field === "largestDose" || field === "unitsADay") return "units";
+  if (/(gramsPerUnit|gramsPerServing|treatGrams|\.grams)$/.test(field)) return "grams";
+  if (["spacingMinutes", "windowMinutes", "onBoard.hours"].includes(field) || field.startsWith("background.")) return "hours";
   if (field.endsWith("Minutes") || field === "onBoard.minutes") return "minutes";
   if (field.endsWith("Seconds")) return "seconds";
   if (field.endsWith("Days")) return "days";

@@ -61,11 +61,14 @@ export function sayLeaf(field: string, value: Leaf): string {
   if (value === null) return "blank";
   if (typeof value === "boolean") return value ? "Yes" : "No";
   if (/^(validFrom|reviewBy|validUntil)$/.test(field)) return dateInWords(String(value));
-  if (field === "spacingMinutes" || field === "windowMinutes") return `${Math.round((Number(value) / 60) * 100) / 100} hours`;
+  if (field.endsWith("spacingMinutes") || field.endsWith("windowMinutes")) return `${Math.round((Number(value) / 60) * 100) / 100} hours`;
   if (typeof value === "number") return `${value} ${unitWords(field, "")}`.trim();
   return optionName(field, value);
 }
 
 /** Fields nobody typed: worked out from another field that differs too. */
 export const shownDifferences = (all: readonly Difference[]): Difference[] =>
-  all.filter((d) => d.field !== "insulin.id" || !all.some((o) => o.field === "insulin.name" || o.field === "insulin.unitsPerMl"));
+  all.filter((d) => {
+    const beside = (name: string) => d.field.replace(/insulin\.id$/, `insulin.${name}`);
+    return !d.field.endsWith("insulin.id") || !all.some((o) => o.field === beside("name") || o.field === beside("unitsPerMl"));
+  });

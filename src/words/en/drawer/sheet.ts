@@ -1,5 +1,5 @@
 // The whole card as lines to read aloud against the paper. A blank is said as a blank, and what follows from it; a default is said as a default.
-import type { DoseCard, MealName, MealRule } from "#events/card.ts";
+import type { Band, CorrectionRule, CorrectionTable, DoseCard, MealName, MealRule } from "#events/card.ts";
 import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { gramsOf, number, unitsOf } from "#words/en/amounts.ts";
 import { dateInWords } from "#words/en/when.ts";
@@ -26,37 +26,93 @@ function span(from: number | null, to: number | null, unit: string): string {
   return to === null ? `${from} ${unit} or more` : `${from} to ${to} ${unit}`;
 }
 
+const rowLine = (at: string, i: number, row: Band, unit: string): SheetLine =>
+  line(`${at}.bands.${i}`, `${span(row.from, row.to, unit)}: ${unitsOf(row.units)}${row.call ? ", and call the clinic" : ""}`);
+const edgesLine = (field: string, edges: string): SheetLine => line(field, optionName(field, edges));
+
+interface Added {
+  correction?: CorrectionRule | null | undefined;
+  table?: CorrectionTable | undefined;
+}
+
+function addedLines(at: string, { correction: c, table }: Added, unit: string): SheetLine[] {
+  const field = `${at}.correction`;
+  if (table) {
+    return [
+      line(field, optionName(field, "table")),
+      ...table.bands.map((row, i) => rowLine(`${at}.table`, i, row, unit)),
+      edgesLine(`${at}.table.edges`, table.edges),
+    ];
+  }
+  if (!c) return [line(field, optionName(field, "no"))];
+  const { low, high } = c.target;
+  return [
+    line(`${field}.target`, low === high ? `${low} ${unit}` : span(low, high, unit)),
+    line(`${field}.perUnit`, `${c.perUnit} ${unit}`),
+    line(`${field}.mode`, optionName(`${field}.mode`, c.mode)),
+    line(`${field}.mayReduce`, c.mayReduce ? "Yes" : "No"),
+  ];
+}
+
+function gridLines(at: string, rule: Extract<MealRule, { kind: "grid" }>, unit: string): SheetLine[] {
+  const cells = (units: readonly number[]) => units.map((n, c) => `column ${c + 1} ${unitsOf(n)}`).join(", ");
+  return [
+    ...rule.columns.map((column, c) =>
+      line(`${at}.columns.${c}`, column.from === null && column.to === null ? "Any meal" : span(column.from, column.to, "grams")),
+    ),
+    edgesLine(`${at}.columnEdges`, rule.columnEdges),
+    ...rule.rows.map((row, i) =>
+      line(`${at}.rows.${i}`, `${span(row.from, row.to, unit)}: ${cells(row.units)}${row.call ? ", and call the clinic" : ""}`),
+    ),
+    edgesLine(`${at}.edges`, rule.edges),
+    line(`${at}.foodOnly`, rule.foodOnly === null ? STOP : cells(rule.foodOnly)),
+  ];
+}
+
 function ruleLines(at: string, rule: MealRule, unit: string): SheetLine[] {
+  const round = (how: string) => line(`${at}.roundParts`, optionName(`${at}.roundParts`, how));
   switch (rule.kind) {
     case "fixed units":
-      return [line(`${at}.units`, unitsOf(rule.units))];
+      return [
+        line(`${at}.units`, unitsOf(rule.units)),
+        ...addedLines(at, rule, unit),
+        ...(rule.roundParts ? [round(rule.roundParts)] : []),
+      ];
     case "bands":
       return [
-        ...rule.bands.map((row, i) =>
-          line(`${at}.bands.${i}`, `${span(row.from, row.to, unit)}: ${unitsOf(row.units)}${row.call ? ", and call the clinic" : ""}`),
-        ),
-        line(`${at}.edges`, optionName(`${at}.edges`, rule.edges)),
+        ...rule.bands.map((row, i) => rowLine(at, i, row, unit)),
+        edgesLine(`${at}.edges`, rule.edges),
         line(`${at}.foodOnly`, rule.foodOnly === null ? STOP : unitsOf(rule.foodOnly)),
       ];
-    case "ratio": {
-      const c = rule.correction;
+    case "grid":
+      return gridLines(at, rule, unit);
+    case "servings":
       return [
-        line(`${at}.gramsPerUnit`, gramsOf(rule.gramsPerUnit)),
-        ...(c === null
-          ? [line(`${at}.correction`, "No")]
-          : [
-              line(
-                `${at}.correction.target`,
-                c.target.low === c.target.high ? `${c.target.low} ${unit}` : span(c.target.low, c.target.high, unit),
-              ),
-              line(`${at}.correction.perUnit`, `${c.perUnit} ${unit}`),
-              line(`${at}.correction.mode`, optionName(`${at}.correction.mode`, c.mode)),
-              line(`${at}.correction.mayReduce`, c.mayReduce ? "Yes" : "No"),
-            ]),
-        line(`${at}.roundParts`, optionName(`${at}.roundParts`, rule.roundParts)),
+        line(`${at}.unitsPerServing`, `${rule.unitsPerServing} units`),
+        line(`${at}.gramsPerServing`, gramsOf(rule.gramsPerServing)),
+        line(`${at}.count`, optionName(`${at}.count`, rule.count)),
+        ...addedLines(at, rule, unit),
+        round(rule.roundParts),
       ];
-    }
+    case "ratio":
+      return [line(`${at}.gramsPerUnit`, gramsOf(rule.gramsPerUnit)), ...addedLines(at, rule, unit), round(rule.roundParts)];
+    case "correction only":
+      return [...addedLines(at, rule, unit), round(rule.roundParts)];
   }
+}
+
+function backgroundLines(card: DoseCard): SheetLine[] {
+  const doses = card.background ?? [];
+  if (doses.length === 0) return [line("background", "None on this card.")];
+  return doses.flatMap((dose, i) => {
+    const at = `background.${i}`;
+    return [
+      line(at, `${unitsOf(dose.units)} of ${dose.insulin.name} at ${dose.at}`),
+      line(`${at}.insulin.kind`, optionName(`${at}.insulin.kind`, dose.insulin.kind)),
+      line(`${at}.insulin.unitsPerMl`, `${dose.insulin.unitsPerMl} units per mL`),
+      line(`${at}.windowMinutes`, hours(dose.windowMinutes)),
+    ];
+  });
 }
 
 function mealPart(card: DoseCard, meal: MealName): SheetPart {
@@ -64,7 +120,7 @@ function mealPart(card: DoseCard, meal: MealName): SheetPart {
   const at = `meals.${meal}`;
   return {
     heading: PARTS[meal],
-    lines: rule ? ruleLines(at, rule, card.glucoseUnit) : [line(`${at}.kind`, optionName(`${at}.kind`, "none"))],
+    lines: [line(`${at}.kind`, optionName(`${at}.kind`, rule?.kind ?? "none")), ...(rule ? ruleLines(at, rule, card.glucoseUnit) : [])],
   };
 }
 
@@ -127,6 +183,7 @@ export function cardSheet(card: DoseCard): SheetPart[] {
       heading: PARTS.insulin,
       lines: [
         line("insulin.name", card.insulin.name),
+        line("insulin.kind", card.insulin.kind ? optionName("insulin.kind", card.insulin.kind) : "Not asked when this card was typed."),
         line("insulin.unitsPerMl", `${card.insulin.unitsPerMl} units per mL`),
         line("glucoseUnit", card.glucoseUnit),
         line("carbohydrate", optionName("carbohydrate", card.carbohydrate)),
@@ -135,9 +192,11 @@ export function cardSheet(card: DoseCard): SheetPart[] {
         line("validUntil", dateOr(card.validUntil)),
         line("clinic.name", card.clinic.name),
         line("clinic.phone", card.clinic.phone),
+        line("unitsADay", card.unitsADay === undefined ? "Blank." : unitsOf(card.unitsADay)),
       ],
     },
     ...(["breakfast", "lunch", "dinner", "snack"] as const).map((meal) => mealPart(card, meal)),
+    { heading: PARTS.background, lines: backgroundLines(card) },
     { heading: PARTS.limits, lines: limits(card) },
     { heading: PARTS.eating, lines: eating(card) },
     { heading: PARTS.care, lines: CARE_FIELDS.map((field) => line(`care.${field}`, careWords(card, field))) },
