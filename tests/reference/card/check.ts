@@ -4,7 +4,7 @@
  */
 import type Fraction from "fraction.js";
 import { down, figure, inUnit, isStepOf, nearest, notBelowZero, ZERO } from "./exact.ts";
-import { mayStillAct, onBoard, sinceLast } from "./on-board.ts";
+import { isInside, mayStillAct, onBoard } from "./on-board.ts";
 import { correctionSum, foodPart, roundPart } from "./parts.ts";
 import { rowOf } from "./rows.ts";
 import type { Answer, Card, Correction, Line, Moment, Why } from "./shapes.ts";
@@ -65,10 +65,8 @@ function restraintsOf(card: Card, moment: Moment): Restraints | Ask {
 
 /** Whether the gap after the last rapid dose is still running: at exactly the gap it is over. */
 function insideGap(card: Card, moment: Moment): boolean | Ask {
-  const since = sinceLast(moment.earlier);
-  if (since === null) return false;
   if (card.gap === null) return mayStillAct(moment.earlier) ? ask("blank on the card", "gap") : false;
-  return card.gap.inside === "no correction" && since.lt(figure(card.gap.minutes));
+  return card.gap.inside === "no correction" && isInside(card.gap.minutes, moment.earlier);
 }
 
 /** What on-board insulin takes: only where the card says so, and by the curve that it names. */
@@ -177,11 +175,11 @@ function sumOf(card: Card, moment: Moment, restraints: Restraints, line: Line, r
       const column = rowOf(line.columns, figure(moment.grams));
       if (typeof column === "string") return ask(column, "columns");
       const cell = line.cells[row]?.[column];
-      if (cell === undefined) return ask("blank on the card", "cell");
-      const foodOnly = line.foodOnly?.[column];
+      if (cell === undefined || cell === null) return ask("blank on the card", "cell");
+      const foodOnly = line.foodOnly?.[column] ?? null;
       return tableLine(card, moment, restraints, {
         full: figure(cell),
-        foodOnly: foodOnly === undefined ? null : figure(foodOnly),
+        foodOnly: foodOnly === null ? null : figure(foodOnly),
         call: line.rows[row]?.call ?? false,
       });
     }

@@ -1,7 +1,7 @@
 /** What is left of earlier doses, by the four published curves; t in minutes, never before the dose. */
 import Fraction from "fraction.js";
 import { falling, figure, halved, nearest, ZERO } from "./exact.ts";
-import type { Curve, Earlier } from "./shapes.ts";
+import type { Curve, Earlier, Figure } from "./shapes.ts";
 
 const ONE = new Fraction(1);
 const MILLIONTH = new Fraction(1, 1_000_000);
@@ -35,11 +35,13 @@ export function left(curve: Curve, t: Fraction): Fraction {
   }
 }
 
-/** A doubtful dose counts at its worst: the most units it can have been, as lately as it can have been. */
+const atLeastAgo = (dose: Earlier): Fraction => (dose.minutesAgo === "unknown" ? ZERO : figure(dose.minutesAgo.least));
+
+/** A doubtful dose counts at its worst: the most units it can have been, as lately as it can have been, and with no time at all as just now. */
 export function onBoard(curve: Curve, earlier: readonly Earlier[]): Fraction | "unknown" {
   let sum = ZERO;
   for (const dose of earlier) {
-    const share = left(curve, figure(dose.minutesAgo.least));
+    const share = left(curve, atLeastAgo(dose));
     if (share.equals(ZERO)) continue;
     if (dose.units.most === "unknown") return "unknown";
     sum = sum.add(figure(dose.units.most).mul(share));
@@ -47,13 +49,12 @@ export function onBoard(curve: Curve, earlier: readonly Earlier[]): Fraction | "
   return sum;
 }
 
-/** Minutes since the last rapid dose, at its worst; null where there was none. */
-export function sinceLast(earlier: readonly Earlier[]): Fraction | null {
-  const times = earlier.map((dose) => figure(dose.minutesAgo.least));
-  return times.reduce<Fraction | null>((least, time) => (least === null || time.lt(least) ? time : least), null);
-}
-
 /** Twelve hours are the longest that any review gives mealtime insulin (regular human, 8 to 12 h): later, a blank about it is no question. */
 export function mayStillAct(earlier: readonly Earlier[]): boolean {
-  return sinceLast(earlier)?.lt(12 * 60) ?? false;
+  return earlier.some((dose) => atLeastAgo(dose).lt(12 * 60));
+}
+
+/** Whether some dose is nearer than the gap: at exactly the gap it is not. A time that is not known frees nothing, however short the gap. */
+export function isInside(gap: Figure, earlier: readonly Earlier[]): boolean {
+  return earlier.some((dose) => dose.minutesAgo === "unknown" || atLeastAgo(dose).lt(figure(gap)));
 }

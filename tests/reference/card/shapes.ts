@@ -49,8 +49,9 @@ export type Line =
       kind: "grid";
       rows: readonly (Range & { call: boolean })[];
       columns: readonly Range[];
-      cells: readonly (readonly Figure[])[];
-      foodOnly: readonly Figure[] | null;
+      /** null: that cell is blank. */
+      cells: readonly (readonly (Figure | null)[])[];
+      foodOnly: readonly (Figure | null)[] | null;
     }
   | { kind: "premixed"; units: Figure };
 
@@ -94,7 +95,7 @@ export type Card = {
 };
 
 /** A dose of rapid insulin taken before. What is not sure is given by its ends; the worst of them is reckoned with. */
-export type Earlier = { units: { least: Figure; most: Figure | "unknown" }; minutesAgo: { least: Figure; most: Figure } };
+export type Earlier = { units: { least: Figure; most: Figure | "unknown" }; minutesAgo: { least: Figure; most: Figure } | "unknown" };
 
 export type Moment = {
   /** null: not known. */

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { dropByThumb, gramsByThumb, oddDrop, oddGrams, unitOf, unlikeThumb } from "../../reference/card/alarms.ts";
 import { check } from "../../reference/card/check.ts";
 import { down, figure, nearest } from "../../reference/card/exact.ts";
-import { left, onBoard, sinceLast } from "../../reference/card/on-board.ts";
+import { isInside, left, onBoard } from "../../reference/card/on-board.ts";
 import { correctionSum } from "../../reference/card/parts.ts";
 import type { Card, Correction, Earlier, Line, Mode, Moment, Row } from "../../reference/card/shapes.ts";
 
@@ -289,7 +289,7 @@ describe("the reference fills nothing in", () => {
 
   it("reckons a dose of unknown size and time at its worst", () => {
     expect(onBoard({ by: "linear", lasts: "240" }, [ago]).toString()).toBe("3");
-    expect(sinceLast([ago])?.toString()).toBe("60");
+    expect([isInside("60", [ago]), isInside("61", [ago])]).toEqual([false, true]);
     const onBoardCounts: Partial<Card> = {
       gap: { minutes: "0", inside: "no correction" },
       onBoard: { used: "taken off the correction", curve: { by: "linear", lasts: "240" } },
@@ -397,6 +397,12 @@ describe("the reference's choices where teaching is silent", () => {
     const card: Partial<Card> = { gap: { minutes: "60", inside: "no correction" }, onBoard: { used: "taken off the correction", curve } };
     expect(told(card, line, moment("200", "60", { earlier: [dose("239")] }))).toBe("6 + 0 = 6");
     expect(told(card, line, moment("200", "60", { earlier: [dose("240")] }))).toBe("6 + 2 = 8");
+  });
+
+  it("takes a dose of unknown time for one just now, inside every gap", () => {
+    const dose: Earlier = { units: { least: "2", most: "2" }, minutesAgo: "unknown" };
+    expect([isInside("0", [dose]), isInside("0", [{ ...dose, minutesAgo: { least: "0", most: "0" } }])]).toEqual([true, false]);
+    expect(onBoard({ by: "linear", lasts: "240" }, [dose]).toString()).toBe("2");
   });
 
   it("asks about a blank gap or a blank on-board field for twelve hours, and about a blank window always", () => {
