@@ -23,11 +23,12 @@ import { broken, spoilt } from "./spoil.ts";
 
 export type Fate = "refused in typing" | "refused in signing" | "signed as it was" | "signed after alarms";
 export type Fuzzed = {
-  cards: number;
-  fates: Record<Fate, number>;
+  fates: Record<Kind, Record<Fate, number>>;
   thrown: { kind: Kind; card: number; error: string }[];
   /** Sentences that a keeper could not read, each once. */
   unclear: string[];
+  /** Moments put to signed cards, and those in which the reference said otherwise. */
+  asked: number;
   disagreements: number;
 };
 
@@ -35,22 +36,22 @@ const TODAY = "2026-03-01";
 const MOMENTS = 4;
 
 /** Words of a machine have no place on the keeper's page; what was typed is shown as it was, so it is not counted. */
-function isClear(sentence: string, typedText: string): boolean {
-  const ours = typedText === "" ? sentence : sentence.replaceAll(typedText, "");
+function isClear(sentence: string, typedTexts: readonly string[]): boolean {
+  const ours = typedTexts.reduce((rest, text) => (text === "" ? rest : rest.replaceAll(text, "")), sentence);
   if (/\b(undefined|null|NaN|Infinity|object Object|true|false)\b/.test(ours)) return false;
-  return /[.?!]$/.test(sentence.trim()) && ours.split(/(?<=[.?!])\s+/).every((part) => part.trim().split(/\s+/).length <= 14);
+  return /[.?!]$/.test(sentence.trim()) && ours.split(/(?<=[.?!])\s+/).every((part) => part.trim().split(/\s+/).length <= 12);
 }
 
 class Case {
   readonly unclear: string[] = [];
 
-  said(sentence: string, typedText = ""): void {
-    if (!isClear(sentence, typedText)) this.unclear.push(sentence);
+  said(sentence: string, ...typedTexts: string[]): void {
+    if (!isClear(sentence, typedTexts)) this.unclear.push(sentence);
   }
 
   /** A field's name, in the sentence in which the page shows it. */
-  named(field: string, typedText = ""): void {
-    this.said(`${fieldName(field)}.`, typedText);
+  named(field: string): void {
+    this.said(`${fieldName(field)}.`);
   }
 }
 
@@ -71,7 +72,7 @@ function refusal(one: Case, signed: Extract<Signed, { ok: false }>): Fate {
   if (signed.refused === "typings differ") {
     for (const { field, first, second } of shownDifferences(signed.differences)) {
       one.named(field);
-      one.said(`${sayLeaf(field, first)}, ${sayLeaf(field, second)}.`, String(first ?? ""));
+      one.said(`${sayLeaf(field, first)}, ${sayLeaf(field, second)}.`, String(first ?? ""), String(second ?? ""));
     }
   }
   return "refused in signing";
@@ -126,10 +127,19 @@ function typings(one: Case, dice: Dice, card: DoseCard, person: Person): [unknow
   return first && second ? [first, second] : null;
 }
 
+const noFates = (): Record<Fate, number> => ({
+  "refused in typing": 0,
+  "refused in signing": 0,
+  "signed as it was": 0,
+  "signed after alarms": 0,
+});
+
+/** The same name gives the same cards on every machine. */
 export function fuzz(name: string, cards: number): Fuzzed {
-  const fates: Fuzzed["fates"] = { "refused in typing": 0, "refused in signing": 0, "signed as it was": 0, "signed after alarms": 0 };
+  const fates = Object.fromEntries(KINDS.map((kind) => [kind, noFates()])) as Fuzzed["fates"];
   const thrown: Fuzzed["thrown"] = [];
   const unclear = new Set<string>();
+  let asked = 0;
   let disagreements = 0;
   for (let i = 0; i < cards; i++) {
     const dice = new Dice(`${name} ${i}`);
@@ -140,16 +150,16 @@ export function fuzz(name: string, cards: number): Fuzzed {
     const one = new Case();
     try {
       const both = typings(one, dice, card, person);
-      if (both === null) fates["refused in typing"] += 1;
-      else {
-        const signed = signing(one, both[0], both[1], person);
-        fates[signed.fate] += 1;
-        if (signed.card) disagreements += works(signed.card, dice);
+      const signed = both && signing(one, both[0], both[1], person);
+      fates[kind][signed?.fate ?? "refused in typing"] += 1;
+      if (signed?.card) {
+        asked += MOMENTS;
+        disagreements += works(signed.card, dice);
       }
     } catch (error) {
       thrown.push({ kind, card: i, error: String(error) });
     }
     for (const sentence of one.unclear) unclear.add(sentence);
   }
-  return { cards, fates, thrown, unclear: [...unclear], disagreements };
+  return { fates, thrown, unclear: [...unclear], asked, disagreements };
 }

@@ -3,7 +3,16 @@ import type { DoseCard, GridColumn, MealRule, OnBoardRule } from "#events/card.t
 import type { Situation } from "#rules/card/told.ts";
 import type { Card, Correction, Curve, Earlier, Edge, Food, Line, Moment, Range, Row } from "../../reference/card/shapes.ts";
 
-const at = (value: number | null, counts: boolean): Edge | null => (value === null ? null : { at: String(value), counts });
+/** A number as a person writes it, without an exponent. */
+function figureOf(value: number): string {
+  const [digits = "0", exponent] = String(value).split("e");
+  if (exponent === undefined) return digits;
+  const [whole = "0", decimals = ""] = digits.split(".");
+  const power = Number(exponent) - decimals.length;
+  return power >= 0 ? `${whole}${decimals}${"0".repeat(power)}` : `${whole}${decimals}/1${"0".repeat(-power)}`;
+}
+
+const at = (value: number | null, counts: boolean): Edge | null => (value === null ? null : { at: figureOf(value), counts });
 
 type Span = { from: number | null; to: number | null };
 type Edges = "as printed" | "up to the next";
@@ -46,7 +55,7 @@ function ranges<S extends Span>(spans: readonly S[], edges: Edges): { ranges: (R
 function rowsOf(bands: Extract<MealRule, { kind: "bands" }>["bands"], edges: Edges): Row[] {
   const table = ranges(bands, edges);
   return [
-    ...table.ranges.map(({ from, to, of }) => ({ from, to, units: String(of.units), call: of.call })),
+    ...table.ranges.map(({ from, to, of }) => ({ from, to, units: figureOf(of.units), call: of.call })),
     ...table.contested.map((range) => ({ ...range, units: "ask" as const, call: false })),
   ];
 }
@@ -57,8 +66,8 @@ function correctionOf(rule: Exclude<MealRule, { kind: "bands" | "grid" }>): Corr
   const { target, perUnit, mode, mayReduce } = rule.correction;
   return {
     by: "sum",
-    target: { low: String(target.low), high: String(target.high) },
-    perUnit: String(perUnit),
+    target: { low: figureOf(target.low), high: figureOf(target.high) },
+    perUnit: figureOf(perUnit),
     mode,
     mayTakeAway: mayReduce,
   };
@@ -67,17 +76,17 @@ function correctionOf(rule: Exclude<MealRule, { kind: "bands" | "grid" }>): Corr
 function foodOf(rule: Exclude<MealRule, { kind: "bands" | "grid" }>): Food {
   switch (rule.kind) {
     case "fixed units":
-      return { by: "fixed", units: String(rule.units) };
+      return { by: "fixed", units: figureOf(rule.units) };
     case "servings":
-      return { by: "servings", units: String(rule.unitsPerServing), grams: String(rule.gramsPerServing), count: rule.count };
+      return { by: "servings", units: figureOf(rule.unitsPerServing), grams: figureOf(rule.gramsPerServing), count: rule.count };
     case "ratio":
-      return { by: "ratio", gramsPerUnit: String(rule.gramsPerUnit) };
+      return { by: "ratio", gramsPerUnit: figureOf(rule.gramsPerUnit) };
     case "correction only":
       return { by: "none" };
   }
 }
 
-const written = (units: number | undefined) => (units === undefined ? null : String(units));
+const written = (units: number | undefined) => (units === undefined ? null : figureOf(units));
 
 function gridOf(rule: Extract<MealRule, { kind: "grid" }>): Line {
   const rows = ranges(rule.rows, rule.edges);
@@ -98,7 +107,7 @@ function gridOf(rule: Extract<MealRule, { kind: "grid" }>): Line {
 function lineOf(rule: MealRule): Line {
   if (rule.kind === "grid") return gridOf(rule);
   if (rule.kind === "bands") {
-    return { kind: "bands", rows: rowsOf(rule.bands, rule.edges), foodOnly: rule.foodOnly === null ? null : String(rule.foodOnly) };
+    return { kind: "bands", rows: rowsOf(rule.bands, rule.edges), foodOnly: rule.foodOnly === null ? null : figureOf(rule.foodOnly) };
   }
   return { kind: "parts", food: foodOf(rule), correction: correctionOf(rule) };
 }
@@ -108,16 +117,16 @@ function curveOf(rule: Exclude<OnBoardRule, { model: "not used" }>): Curve {
     case "linear":
       return { by: "linear", lasts: `${Math.round(rule.hours * 6000)}/100` };
     case "two compartments":
-      return { by: "two compartments", tau: String(rule.minutes) };
+      return { by: "two compartments", tau: figureOf(rule.minutes) };
     case "triangle":
-      return { by: "triangle", peak: String(rule.peakMinutes), lasts: String(rule.endMinutes) };
+      return { by: "triangle", peak: figureOf(rule.peakMinutes), lasts: figureOf(rule.endMinutes) };
   }
 }
 
 const NO_CORRECTION = ["premixed", "intermediate", "long-acting"];
 
 export function cardOnPaper(card: DoseCard, rule: MealRule | null): Card {
-  const whole = (value: number | null) => (value === null ? null : String(value));
+  const whole = (value: number | null) => (value === null ? null : figureOf(value));
   const roundParts = rule === null || rule.kind === "bands" || rule.kind === "grid" ? "none" : (rule.roundParts ?? "none");
   return {
     unit: card.glucoseUnit,
@@ -125,7 +134,7 @@ export function cardOnPaper(card: DoseCard, rule: MealRule | null): Card {
     valid: { from: card.validFrom, until: card.validUntil },
     timing: card.timing.when,
     window: whole(card.windowMinutes),
-    low: { below: String(card.low.value), itself: card.low.counts === "at or below" },
+    low: { below: figureOf(card.low.value), itself: card.low.counts === "at or below" },
     lines: rule === null ? {} : { asked: lineOf(rule) },
     background: {},
     insulin: { mayCorrect: !NO_CORRECTION.includes(card.insulin.kind ?? "rapid analogue"), needsFood: true },
@@ -134,7 +143,7 @@ export function cardOnPaper(card: DoseCard, rule: MealRule | null): Card {
     direction: card.rounding.direction === "down" ? "down" : "nearest, half up",
     penStep: card.rounding.step,
     largest: whole(card.largestDose),
-    gap: card.spacingMinutes === null ? null : { minutes: String(card.spacingMinutes), inside: "no correction" },
+    gap: card.spacingMinutes === null ? null : { minutes: figureOf(card.spacingMinutes), inside: "no correction" },
     onBoard:
       card.onBoard === null
         ? null
@@ -164,8 +173,8 @@ function isBedtime(card: DoseCard, now: number | null): boolean {
 /** A time to come is no time that is known (the clock went back). Unknown sizes stay unknown. */
 function earlierOf(recent: Situation["recent"]): Earlier[] {
   return recent.map(({ minutesAgo, units }) => ({
-    units: { least: units === null ? "0" : String(units), most: units === null ? "unknown" : String(units) },
-    minutesAgo: minutesAgo === null || minutesAgo < 0 ? "unknown" : { least: String(minutesAgo), most: String(minutesAgo) },
+    units: { least: units === null ? "0" : figureOf(units), most: units === null ? "unknown" : figureOf(units) },
+    minutesAgo: minutesAgo === null || minutesAgo < 0 ? "unknown" : { least: figureOf(minutesAgo), most: figureOf(minutesAgo) },
   }));
 }
 
@@ -175,8 +184,8 @@ export function momentOnPaper(card: DoseCard, s: Situation): Moment {
     today: s.today,
     clockIsSure: s.minuteOfDay !== null,
     eatenFirst: s.eatenFirst ?? false,
-    reading: s.readingWord ?? (s.reading === null ? null : { value: String(s.reading.value), unit: s.reading.unit, minutesOld: "0" }),
-    grams: s.grams === null ? null : String(s.grams),
+    reading: s.readingWord ?? (s.reading === null ? null : { value: figureOf(s.reading.value), unit: s.reading.unit, minutesOld: "0" }),
+    grams: s.grams === null ? null : figureOf(s.grams),
     skipped: false,
     bedtime: isBedtime(card, s.minuteOfDay),
     afterExercise: s.hardExercise,
