@@ -87,8 +87,10 @@ export const placeOnPlane = (spot: Spot): { plane: string; x: number; y: number 
 
 /** Millimetres between two spots; Infinity when they lie on different planes. */
 export const distanceMm = (a: Spot, b: Spot): number => {
-  const [from, to] = [placeOnPlane(a), placeOnPlane(b)];
-  return from.plane === to.plane ? Math.hypot(from.x - to.x, from.y - to.y) : Number.POSITIVE_INFINITY;
+  if (a.region !== b.region || (a.side !== b.side && a.region !== "belly")) return Number.POSITIVE_INFINITY;
+  // Across the belly's middle line the two ways out add up.
+  const x = a.side === b.side ? a.outMm - b.outMm : a.outMm + b.outMm;
+  return Math.hypot(x, a.downMm - b.downMm);
 };
 
 /** Exactly the distance is far enough. */

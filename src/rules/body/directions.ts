@@ -59,7 +59,10 @@ const better = (a: Guess, b: Guess): Guess => {
 
 const step = (length: Tellable, way: Way): Step[] => (length.count === 0 ? [] : [{ measure: length.measure, count: length.count, way }]);
 
-/** The nearest directions that can be told. Exact for every spot the planner offers; another spot is rounded to the nearest tellable one. */
+/**
+ * The nearest directions that can be told. Exact for every easy spot (lattice.ts), within a quarter of a finger each way for the others that the planner
+ * offers (dense.ts). On the belly they always name a side.
+ */
 export const directions = (spot: Spot, body: BodyMeasures): Direction => {
   const lengths = tellableLengths(body);
   const nearest = (mm: number, start: Start | null): Guess =>

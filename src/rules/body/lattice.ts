@@ -2,12 +2,10 @@
 import type { BodyMeasures, Region, Side, Spot } from "#events/spot.ts";
 import { contains, type Range, ROUNDING_MM, usableArea } from "./area.ts";
 import { starts } from "./directions.ts";
-import { effort, type Tellable, tellableLengths } from "./tellable.ts";
+import { easyLengths, effort, type Tellable } from "./tellable.ts";
 
 export type Candidate = {
   readonly spot: Spot;
-  /** Between the lines, half a finger off: nearer than one finger to its neighbours, kept for when the lines are used up. */
-  readonly between: boolean;
   /** How hard the spot is to find. */
   readonly effort: number;
 };
@@ -39,10 +37,8 @@ const apart = (inOrder: readonly Position[], gap: number): Position[] => {
   return lines;
 };
 
-type Lines = { readonly on: readonly Position[]; readonly between: readonly Position[] };
-
-const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[]): Lines => {
-  const lengths = tellableLengths(body);
+const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[]): readonly Position[] => {
+  const lengths = easyLengths(body);
   // Half fingers only where the clinic's spacing is wider than a finger: whole ones are felt better.
   const plain =
     gap > body.fingerMm + ROUNDING_MM ? lengths : lengths.filter(({ measure, count }) => measure === "hands" || Number.isInteger(count));
@@ -53,9 +49,7 @@ const axis = (body: BodyMeasures, gap: number, range: Range, ends: readonly End[
     gap,
   );
   const up = apart(usable.filter(({ mm }) => mm <= 0).reverse(), gap).filter(({ mm }) => mm < 0);
-  const on = [...up, ...down];
-  const taken = new Set(on.map(({ mm }) => mm));
-  return { on, between: positions(lengths, range, ends).filter(({ mm }) => !taken.has(mm)) };
+  return [...up, ...down];
 };
 
 const layOut = (region: Region, side: Side, body: BodyMeasures, spacingMm: number): readonly Candidate[] => {
@@ -65,21 +59,19 @@ const layOut = (region: Region, side: Side, body: BodyMeasures, spacingMm: numbe
   const outRange = region === "belly" ? { from: gap, to: area.out.to } : area.out;
   const out = axis(body, gap, outRange, [{ downMm: 0, sign: 1 }]);
   const down = axis(body, gap, area.down, starts(region, body));
-  const cross = (outs: readonly Position[], downs: readonly Position[], between: boolean): Candidate[] =>
-    outs.flatMap((o) =>
-      downs
-        .map((d): Candidate => ({ spot: { region, side, outMm: o.mm, downMm: d.mm }, between, effort: o.effort + d.effort }))
-        .filter(({ spot }) => contains(area, spot)),
-    );
-  return [...cross(out.on, down.on, false), ...cross(out.between, down.between, true)];
+  return out.flatMap((o) =>
+    down
+      .map((d): Candidate => ({ spot: { region, side, outMm: o.mm, downMm: d.mm }, effort: o.effort + d.effort }))
+      .filter(({ spot }) => contains(area, spot)),
+  );
 };
 
 /** Lattices laid out before, by the body they were laid out on: a person's measures seldom change, and every walk asks for them. */
 const known = new WeakMap<BodyMeasures, Map<string, readonly Candidate[]>>();
 
 /**
- * A hexagonal lattice holds 2/√3 as many spots as a square one, but its rows lie 0.87 fingers apart and cannot be told. Snapped to half fingers it holds
- * no more than whole fingers both ways (both one square finger a spot), so the plain crossings are used; the crossings between them are its staggered rows.
+ * The easy spots. They leave skin between them unused: what a body can hold at most is the pattern of dense.ts, whose rows cannot be told exactly. Snapped to
+ * half fingers that pattern holds no more than whole fingers both ways (both one square finger a spot), so the plain crossings are used here.
  */
 export const lattice = (region: Region, side: Side, body: BodyMeasures, spacingMm: number): readonly Candidate[] => {
   const ofBody = known.get(body) ?? new Map<string, readonly Candidate[]>();

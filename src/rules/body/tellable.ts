@@ -6,6 +6,8 @@ export type Tellable = { readonly measure: Measure; readonly count: number; read
 
 /** More fingers side by side are miscounted; more hands lose their way. Own choice, no source. */
 const MOST_FINGERS = 6;
+/** For the densest pattern alone: three or four times four fingers and some more, from the nearer landmark of the largest body. */
+const MOST_FINGERS_COUNTED_ON = 24;
 const MOST_HANDS = 4;
 
 export const lengthMm = (measure: Measure, count: number, body: BodyMeasures): number =>
@@ -16,11 +18,15 @@ const counted = (measure: Measure, most: number, body: BodyMeasures): Tellable[]
 
 export const NO_LENGTH: Tellable = { measure: "fingers", count: 0, mm: 0 };
 
+const inOrder = (lengths: Tellable[]): readonly Tellable[] => [NO_LENGTH, ...lengths].sort((a, b) => a.mm - b.mm || a.count - b.count);
+
 /** Shortest first, from nothing to four hands. */
+export const easyLengths = (body: BodyMeasures): readonly Tellable[] =>
+  inOrder([...counted("fingers", MOST_FINGERS, body), ...counted("hands", MOST_HANDS, body)]);
+
+/** The easy lengths and longer counts of fingers. */
 export const tellableLengths = (body: BodyMeasures): readonly Tellable[] =>
-  [NO_LENGTH, ...counted("fingers", MOST_FINGERS, body), ...counted("hands", MOST_HANDS, body)].sort(
-    (a, b) => a.mm - b.mm || a.count - b.count,
-  );
+  inOrder([...counted("fingers", MOST_FINGERS_COUNTED_ON, body), ...counted("hands", MOST_HANDS, body)]);
 
 /** How hard a length is to find: halves cost more than one whole finger. */
 export const effort = (count: number): number => count + (Number.isInteger(count) ? 0 : 1.5);

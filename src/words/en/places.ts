@@ -3,14 +3,12 @@ import type { Spot } from "#events/spot.ts";
 import type { ChartMark } from "#rules/body/chart.ts";
 import type { Direction, Landmark, Step } from "#rules/body/directions.ts";
 import type { SpotReason } from "#rules/body/limits.ts";
+import { inWords } from "#words/numbers.ts";
 
-const NUMBERS = ["no", "one", "two", "three", "four", "five", "six"];
-
-/** "three fingers left", "half a hand down", "one and a half hands left". Counts go to six, as rules/body/tellable.ts measures. */
+/** "three fingers left", "half a hand down", "one and a half hands left". Counts go to twenty-four, as rules/body/tellable.ts measures. */
 const sayStep = ({ measure, count, way }: Step): string => {
   const one = measure === "fingers" ? "finger" : "hand";
-  const whole = NUMBERS[Math.floor(count)];
-  if (whole === undefined) throw new Error(`no word for ${count} ${measure}`);
+  const whole = inWords(String(Math.floor(count)), "en-US");
   if (count === 0.5) return `half a ${one} ${way}`;
   if (count === 1) return `one ${one} ${way}`;
   return `${whole}${Number.isInteger(count) ? "" : " and a half"} ${measure} ${way}`;

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { bodyMeasures } from "#events/spot.ts";
 import { contains, DEFAULT_BODY, distanceMm, REGIONS, SIDES, usableArea } from "#rules/body/area.ts";
 import { siteCode } from "#rules/body/site-code.ts";
-import { anyBody, at, gap } from "./bodies.ts";
+import { anyBody, at, gap } from "../../../kit/bodies.ts";
 
 const anySpot = fc.record({
   region: fc.constantFrom(...REGIONS),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BODY } from "#rules/body/area.ts";
 import { bodyChart, type ChartQuestion } from "#rules/body/chart.ts";
-import { at, used } from "./bodies.ts";
+import { at, used } from "../../../kit/bodies.ts";
 
 const ask = (own: Partial<ChartQuestion> = {}) =>
   bodyChart({

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { DEFAULT_BODY, REGIONS, SIDES } from "#rules/body/area.ts";
 import { directions, spotFromDirections } from "#rules/body/directions.ts";
 import { lattice } from "#rules/body/lattice.ts";
-import { anyBody, at, BODIES, gap } from "./bodies.ts";
+import { anyBody, at, BODIES, gap } from "../../../kit/bodies.ts";
 
 describe("directions by touch", () => {
   it("lead to the very spot that was planned, on the planned side, for every candidate on any body", () => {

@@ -3,11 +3,10 @@ import { describe, expect, it } from "vitest";
 import { contains, DEFAULT_BODY, REGIONS, SIDES, usableArea } from "#rules/body/area.ts";
 import { restThatFits, spotsThatFit } from "#rules/body/capacity.ts";
 import { lattice } from "#rules/body/lattice.ts";
-import { anyBody, BODIES, gap, question, rules, SMALL } from "./bodies.ts";
+import { anyBody, BODIES, gap, question, rules, SMALL } from "../../../kit/bodies.ts";
 import { mostSpots, squareGrid, staggeredRows } from "./packing-oracle.ts";
 
 const spacing = fc.integer({ min: 10, max: 51 });
-const plain = (...args: Parameters<typeof lattice>) => lattice(...args).filter(({ between }) => !between);
 
 describe("the packing formulas that the lattice is measured by", () => {
   // O33 and four more worked examples: width and height in cm, spacing in cm, square, staggered, bound.
@@ -40,7 +39,7 @@ describe("the spots that a plan chooses from", () => {
     fc.assert(
       fc.property(anyBody, spacing, (body, mm) => {
         for (const region of REGIONS) {
-          const spots = SIDES.flatMap((side) => plain(region, side, body, mm)).map(({ spot }) => spot);
+          const spots = SIDES.flatMap((side) => lattice(region, side, body, mm)).map(({ spot }) => spot);
           const least = Math.max(mm, body.fingerMm) - 1e-6;
           spots.forEach((a, i) => {
             for (const b of spots.slice(i + 1)) if (gap(a, b) < least) expect(gap(a, b)).toBeGreaterThanOrEqual(least);
@@ -58,7 +57,7 @@ describe("the spots that a plan chooses from", () => {
           const { out, down } = usableArea(region, "left", body);
           const [w, h] = [out.to - out.from, down.to - down.from];
           const bound = h < 0 ? 0 : mostSpots(w * h, 2 * (w + h), Math.max(mm, body.fingerMm));
-          expect(plain(region, "left", body, mm).length).toBeLessThanOrEqual(bound);
+          expect(lattice(region, "left", body, mm).length).toBeLessThanOrEqual(bound);
         }
       }),
     );

@@ -3,7 +3,7 @@ import type { NoGo } from "#events/spot.ts";
 import { DEFAULT_BODY } from "#rules/body/area.ts";
 import { whyNot } from "#rules/body/limits.ts";
 import { siteRules } from "#rules/body/site-rules.ts";
-import { at, BLANK_CARE, question, rules, used } from "./bodies.ts";
+import { at, BLANK_CARE, question, rules, used } from "../../../kit/bodies.ts";
 
 const spot = at("belly", "left", 68, 34);
 const elsewhere = used(at("thigh", "right", 34, 120), 0);
