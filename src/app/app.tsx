@@ -160,14 +160,17 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
     );
   }
   const say = desk.say();
+  const asked = desk.asked.value;
   return (
     <>
       <Live
         voice={prefs.voice === "screen reader" ? "reader" : prefs.voice === "silent" ? "text" : "app"}
-        status={say.lines.join(" ")}
+        status={(asked?.lines ?? say.lines).join(" ")}
         alert={desk.refusal.value?.heading ?? ""}
       />
-      {me && walk ? (
+      {walk && asked ? (
+        <walk.NumberScreen asked={asked} chrome={chrome} speaking={speaking} focusHeading={focusHeading} banner={banner} />
+      ) : me && walk ? (
         <walk.WalkScreen
           {...common}
           now={now}
@@ -176,6 +179,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           refusal={desk.refusal.value}
           banner={banner}
           foodSaid={desk.foodSaid.value}
+          padFor={desk.askedNumber.padFor()}
         />
       ) : (
         <KitchenScreen

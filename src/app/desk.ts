@@ -14,19 +14,21 @@ import { GUARDS } from "#walk/guards.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
+import { ASKING } from "#words/en/asking.ts";
 import { FIXED, IN_THE_WAY } from "#words/en/fixed.ts";
 import { afterTaken } from "#words/en/kitchen.ts";
 import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
+import { AskedNumber, type AskedScreen } from "./asked-number.ts";
 import { type BellParts, Bells } from "./bells.ts";
+import { doChrome } from "./chrome.ts";
 import type { Held } from "./held.ts";
 import { holdCount } from "./hold-count.ts";
 import { House, type HouseSettings, type Sent } from "./house.ts";
 import { type Overlay, Overlays } from "./overlays.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
 import { Talk } from "./talk.ts";
-import { type VoiceAct, voiceChange } from "./voice-setting.ts";
 import type { WalkPart } from "./walk-part.ts";
 
 export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
@@ -46,6 +48,8 @@ const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = {
   silent: "text only",
 };
 
+const BY_TOUCH: Say = { title: ASKING.padTitle, lines: [ASKING.pad] };
+
 export class Desk {
   readonly state: Signal<HouseState>;
   readonly now: Signal<Stamp>;
@@ -62,6 +66,9 @@ export class Desk {
   readonly noted = signal<{ lines: string[]; mono: number } | null>(null);
   /** What Back on the screen does now. */
   readonly shownBack: ShownBack = { press: null };
+  /** The small screen that asks for a number which was not heard well. */
+  readonly asked = signal<AskedScreen | null>(null);
+  readonly askedNumber: AskedNumber;
   readonly foodSaid = signal<{ text: string } | null>(null);
   readonly prefs: Signal<Prefs> = signal(readPrefs());
   readonly house: House;
@@ -91,12 +98,19 @@ export class Desk {
       onHeard: (h) => this.talk.heard(h),
     });
     this.bells = new Bells(parts, this.turns);
+    this.askedNumber = new AskedNumber({
+      onIntent: (intent) => void this.send(intent),
+      say: (text) => this.sayLabel(text),
+      onChange: () => this.refresh(),
+    });
     this.talk = new Talk({
       turns: this.turns,
       lang,
       onIntent: (intent) => void this.send(intent),
       onChrome: (act) => this.chrome(act),
+      onDoubt: (guesses) => this.askedNumber.doubt(guesses),
       onTwoNumbers: (texts) => {
+        if (this.asked.value) return this.askedNumber.doubt([]);
         this.refusal.value = twoNumbers(texts);
         this.refresh();
       },
@@ -118,6 +132,8 @@ export class Desk {
   async send(intent: Intent): Promise<Sent> {
     this.refusal.value = null;
     this.noted.value = null;
+    const draft = frontPerson(this.state.value)?.walk?.draft;
+    if (intent.do === "change number" && draft?.via === "voice") this.askedNumber.turnedDown();
     await this.heldWalk();
     return this.house.send(intent);
   }
@@ -160,39 +176,7 @@ export class Desk {
   }
 
   chrome(act: ChromeAct): void {
-    switch (act) {
-      case "help":
-        if (this.overlay.value === "help") this.close();
-        else this.open("help");
-        break;
-      case "wrong":
-        this.open("wrong");
-        break;
-      case "again":
-        this.turns.again();
-        break;
-      case "quiet":
-      case "go on":
-        this.quiet.value = !this.quiet.value;
-        this.turns.quiet(this.quiet.value);
-        break;
-      case "back":
-        // A small screen goes back to where it was opened, however Back was given.
-        if (this.shownBack.press) this.shownBack.press();
-        else this.back();
-        break;
-      default:
-        this.setVoice(act);
-    }
-  }
-
-  private setVoice(act: VoiceAct): void {
-    const next = voiceChange(act, this.prefs.value);
-    if ("end" in next) this.sayLabel(next.end);
-    else {
-      this.change(next.change);
-      this.turns.again("question");
-    }
+    doChrome(act, this);
   }
 
   /** Back of an overlay, or of the walk's own step. */
@@ -223,14 +207,18 @@ export class Desk {
   refresh(): void {
     const house = this.state.value;
     const now = this.now.value;
-    const { around } = this;
+    const list = offers(house, now);
+    this.asked.value = this.askedNumber.look(house, list);
+    const around = this.around ?? this.asked.value;
+    const byTouch = this.askedNumber.padFor() !== null;
     // A minute that passes is no new screen.
-    const scene = around ? `around ${around.title} ${around.lines.join(" ").replace(/\d+/g, "")}` : sceneKey(house, now);
+    const scene = around
+      ? `around ${around.title} ${around.lines.join(" ").replace(/\d+/g, "")}`
+      : `${sceneKey(house, now)}${byTouch ? " by touch" : ""}`;
     const edge = scene !== this.shownKey;
     this.shownKey = scene;
-    const say = around ? { title: around.title, lines: [...around.lines] } : this.say();
-    const list = around ? [] : offers(house, now);
-    this.talk.show({ key: scene, say, offers: list, refusal: around ? null : this.refusal.value, buttons: around?.buttons ?? null }, house);
+    const say = around ? { title: around.title, lines: [...around.lines] } : byTouch ? BY_TOUCH : this.say();
+    this.talk.show({ key: scene, say, offers: around ? [] : list, refusal: around ? null : this.refusal.value, around }, house);
     this.bells.look(house, now, edge);
   }
 
@@ -240,6 +228,7 @@ export class Desk {
     this.state.value = this.house.state;
     const noted = before ? afterTaken(before, sent.events) : null;
     if (noted) this.noted.value = { lines: noted, mono: this.now.value.mono };
+    this.askedNumber.changed(sent);
     if (sent.notStored !== null) this.refusal.value = NOT_SAVED;
     else if (sent.refusal) this.refusal.value = this.walkPart.here.value?.sayRefusal(sent.refusal) ?? null;
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();

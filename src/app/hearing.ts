@@ -16,7 +16,7 @@ const RANGES: Readonly<Record<"grams" | "units", Range>> = {
 };
 
 /** Both units' numbers are readings: which unit was meant is the walk's question. */
-function rangeOf(slot: NumberSlot, house: HouseState): Range {
+export function rangeOf(slot: NumberSlot, house: HouseState): Range {
   switch (slot) {
     case "reading":
     case "recheck":
@@ -33,11 +33,9 @@ function rangeOf(slot: NumberSlot, house: HouseState): Range {
 
 const foodNames: readonly string[] = [...new Set(FOODS.flatMap((food) => [food.us, food.uk, ...food.aliases]))];
 
-/** `slot`: of the number offer, if there is one. */
-export function hearingOf(offers: readonly SpokenOffer[], slot: NumberSlot | undefined, foods: boolean, house: HouseState): Hearing {
-  return {
-    offers,
-    ...(slot === undefined ? {} : { range: rangeOf(slot, house) }),
-    ...(foods ? { foods: foodNames } : {}),
-  };
-}
+/** `range`: of the number offer, if there is one. */
+export const hearingOf = (offers: readonly SpokenOffer[], range: Range | undefined, foods: boolean): Hearing => ({
+  offers,
+  ...(range === undefined ? {} : { range }),
+  ...(foods ? { foods: foodNames } : {}),
+});

@@ -1,6 +1,7 @@
 // The present offers as the ear may hear them: the five constant things first, then the walk's own answers.
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
+import type { HearableNumber, HearableScreen } from "#screens/shared/hear.ts";
 import type { SaidUnit } from "#speech/numbers.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
@@ -14,6 +15,8 @@ export type Meant =
   | { what: "intent"; intent: Intent }
   | { what: "button"; press(): void }
   | { what: "number"; slot: NumberSlot }
+  /** A number for a small screen: it knows itself what it is for. */
+  | { what: "told"; take: HearableNumber["take"] }
   | { what: "chrome"; act: ChromeAct };
 
 const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
@@ -41,23 +44,28 @@ export interface Heardable {
   meant: ReadonlyMap<string, Meant>;
 }
 
-/** The buttons of a small screen around the walk, and the five constant things. */
-export function spokenButtons(buttons: readonly { label: string; press(): void }[]): Heardable {
+/** What may be said at a small screen around the walk: its buttons, its number, and what is always there. */
+export function spokenButtons({ buttons, number }: Pick<HearableScreen, "buttons" | "number">): Heardable {
   const meant = new Map<string, Meant>();
   const spoken: SpokenOffer[] = [];
   buttons.forEach((b, i) => {
-    const phrase = b.label
-      .replace(/[^\p{L}\p{N} ]/gu, "")
-      .trim()
-      .toLowerCase();
-    if (phrase === "" || spoken.some((o) => "phrases" in o && o.phrases.includes(phrase))) return;
+    if (b.byHand) return;
+    const label = b.label.replace(/[^\p{L}\p{N} ]/gu, "").trim();
+    const phrases = [label.toLowerCase(), ...(b.also ?? [])].filter(
+      (phrase) => phrase !== "" && !spoken.some((o) => "phrases" in o && o.phrases.includes(phrase)),
+    );
+    if (phrases.length === 0) return;
     meant.set(`button ${i}`, { what: "button", press: b.press });
-    spoken.push({ id: `button ${i}`, phrases: [phrase] });
+    spoken.push({ id: `button ${i}`, phrases });
   });
   for (const { act, phrases } of CHROME) {
     if (spoken.some((o) => "phrases" in o && o.phrases.some((p) => phrases.includes(p)))) continue;
     meant.set(act, { what: "chrome", act });
     spoken.push({ id: act, phrases });
+  }
+  if (number) {
+    meant.set("number", { what: "told", take: number.take });
+    spoken.push({ id: "number", number: true });
   }
   return { offers: spoken, meant };
 }

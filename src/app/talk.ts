@@ -1,17 +1,21 @@
 // Between the screen and the turns of speech: what is said for a scene, and what is done with what was heard.
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
+import type { HearableScreen } from "#screens/shared/hear.ts";
+import type { NumberRange } from "#speech/asking.ts";
+import { readNumber, saidByDigit } from "#speech/numbers.ts";
 import type { Heard, Sentence } from "#speech/ports.ts";
 import type { Turns } from "#speech/turns.ts";
-import { understand, vocabularyOf } from "#speech/understand.ts";
+import { type Understood, understand, vocabularyOf } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import { withoutShapes } from "#words/en/who.ts";
+import { soundAlike } from "#words/numbers.ts";
 import type { Say } from "#words/say.ts";
-import { hearingOf } from "./hearing.ts";
+import { hearingOf, rangeOf } from "./hearing.ts";
 import { type ChromeAct, type Heardable, spokenButtons, spokenOffers } from "./spoken-offers.ts";
 
 export interface Spoken {
@@ -19,8 +23,8 @@ export interface Spoken {
   say: Say;
   offers: readonly Offer[];
   refusal: SayRefusal | null;
-  /** Buttons of a small screen that lies over or stands in place of a walk. */
-  buttons: readonly { label: string; press(): void }[] | null;
+  /** A small screen that lies over or stands in place of a walk. */
+  around: HearableScreen | null;
 }
 
 export interface TalkSettings {
@@ -30,6 +34,8 @@ export interface TalkSettings {
   onChrome(act: ChromeAct): void;
   /** Two numbers in one breath: shown, nothing is taken. */
   onTwoNumbers(texts: readonly string[]): void;
+  /** A number that the ear would not swear to, with its guesses. */
+  onDoubt(texts: readonly string[]): void;
   /** A food named while the plate is filled; true if it was known. */
   onFood(text: string): boolean;
 }
@@ -48,18 +54,21 @@ const HURRIED: readonly Intent["do"][] = [
 export class Talk {
   private heardable: Heardable = { offers: [], meant: new Map() };
   private foods = false;
+  private range: NumberRange | undefined;
 
   constructor(private readonly settings: TalkSettings) {}
 
   /** Puts a scene into words once; the same key again changes nothing. */
-  show({ key, say, offers, refusal, buttons }: Spoken, house: HouseState): void {
+  show({ key, say, offers, refusal, around }: Spoken, house: HouseState): void {
     const lang = this.settings.lang();
     const sentence = (text: string): Sentence => ({ text, lang });
-    this.heardable = buttons ? spokenButtons(buttons) : spokenOffers(offers, house);
-    this.foods = !buttons && offers.some((o) => o.offer === "foods");
+    this.heardable = around ? spokenButtons(around) : spokenOffers(offers, house);
+    this.foods = !around && offers.some((o) => o.offer === "foods");
+    const slot = slotOf(offers);
+    this.range = around ? around.number?.range : slot && rangeOf(slot, house);
     const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
-    const presses = buttons
-      ? buttons.map((b) => b.label)
+    const presses = around
+      ? around.buttons.flatMap((b) => (b.byHand ? [] : [b.label]))
       : offers.flatMap((o) =>
           o.offer === "press" && (o.role === "main" || o.role === "no" || o.role === "choice") ? [labelOf(o.intent, house).shown] : [],
         );
@@ -72,17 +81,22 @@ export class Talk {
       short: last === undefined ? [] : [sentence(last)],
       names: names.map(sentence),
       vocabulary: vocabularyOf(this.heardable.offers),
-      hearing: hearingOf(this.heardable.offers, buttons ? undefined : slotOf(offers), this.foods, house),
+      hearing: hearingOf(this.heardable.offers, this.range, this.foods),
       silent: false,
-      unhurried: !offers.some((o) => o.offer === "press" && HURRIED.includes(o.intent.do)),
+      unhurried: around ? !around.asksAgain : !offers.some((o) => o.offer === "press" && HURRIED.includes(o.intent.do)),
     });
   }
 
   /** For the turns of speech: what was heard, as one act or none. A number is only ever a proposal: it is read back (promise 8). */
   heard(h: Heard): "taken" | "turned away" {
     const understood = understand(h, this.heardable.offers);
-    // An ear in doubt never presses a button and never proposes a number; it may say that it heard two.
-    if (h.unsure && understood.kind !== "two numbers") return "turned away";
+    const guesses = this.guesses(h, understood);
+    if (guesses.length > 0) {
+      this.settings.onDoubt(guesses);
+      return "taken";
+    }
+    // An ear in doubt never presses a button.
+    if (h.unsure) return "turned away";
     switch (understood.kind) {
       case "offer": {
         const meant = this.heardable.meant.get(understood.id);
@@ -93,6 +107,7 @@ export class Talk {
       }
       case "number": {
         const meant = this.heardable.meant.get(understood.id);
+        if (meant?.what === "told") return meant.take(understood.text);
         if (meant?.what !== "number") return "turned away";
         this.settings.onIntent({ do: "give number", slot: meant.slot, text: understood.text, via: "voice", helper: null });
         return "taken";
@@ -105,6 +120,18 @@ export class Talk {
       case "nothing":
         return this.foods && this.settings.onFood(h.text) ? "taken" : "turned away";
     }
+  }
+
+  /** Numbers that somebody must be asked about, though one of them was heard; none where it is sure or no number at all. */
+  private guesses(h: Heard, understood: Understood): readonly string[] {
+    // "Fifty, no, fifteen" is not the ear's doubt but the speaker's.
+    if (understood.kind === "two numbers") return readNumber(h.text).kind === "two numbers" && !h.unsure ? [] : understood.texts;
+    if (understood.kind !== "number") return [];
+    if (h.unsure) return [understood.text];
+    const partner = saidByDigit(h.text) ? null : soundAlike(understood.text);
+    return partner !== null && this.range && Number(partner) >= this.range.low && Number(partner) <= this.range.high
+      ? [understood.text, partner]
+      : [];
   }
 }
 

@@ -42,8 +42,17 @@ export class ScriptedEars implements EarsPort {
 
   /** Somebody says this; true if the ear was open and passed it on. */
   say(text: string, alternatives: string[] = []): boolean {
+    return this.#pass({ text, alternatives });
+  }
+
+  /** Somebody says something like this; the ear would not swear to it. */
+  mumble(text: string, alternatives: string[] = []): boolean {
+    return this.#pass({ text, alternatives, unsure: true });
+  }
+
+  #pass(heard: Heard): boolean {
     if (this.#onHeard === null) return false;
-    this.#onHeard({ text, alternatives });
+    this.#onHeard(heard);
     return true;
   }
 }

@@ -60,6 +60,12 @@ function digit(words: Words, at: number): number | undefined {
   return DIGIT.get(words[at] ?? "");
 }
 
+/** Said as "one five", which sounds like no other number: a teen and its ten are told apart so. */
+export function saidByDigit(text: string): boolean {
+  const words = fold(text).filter((word) => word !== BREATH && !UNITS.has(word));
+  return words.length > 1 && words.every((word) => word === "point" || DIGIT.has(word)) && words.some((word) => word !== "point");
+}
+
 function under100(words: Words, at: number): { value: number; next: number } | null {
   const small = UNDER_TWENTY.get(words[at] ?? "");
   if (small !== undefined) return { value: small, next: at + 1 };

@@ -6,6 +6,7 @@ import { NumberPad } from "#ui/number-pad.tsx";
 import { Screen } from "#ui/screen.tsx";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
+import { ASKING } from "#words/en/asking.ts";
 import { FIXED, PAD_TITLE } from "#words/en/fixed.ts";
 import type { WalkScreenProps } from "./walk-screen.tsx";
 
@@ -36,13 +37,16 @@ export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose()
   const caller = slot === "telephoned number" ? (frontPerson(house)?.card?.card.clinic.name ?? null) : null;
   const add = (mark: string) => setText((t) => (t.length < MOST_DIGITS ? t + mark : t));
   // A refusal takes the place of the question, in pages if need be: over the pad it would hide the digits, or be hidden by them.
-  const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : [PAD_TITLE[slot]];
+  const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : [props.padFor === slot ? ASKING.pad : PAD_TITLE[slot]];
   return (
     <Screen
       title={refusal ? refusal.heading : PAD_TITLE[slot]}
       screenKey={`${props.screenKey} pad ${slot} ${refusal?.heading ?? ""}`}
       bar={<Bar chrome={{ ...chrome, onBack: props.onClose }} />}
-      sentences={lines.map((line, place) => ({ text: line, current: refusal !== null && place === props.speaking }))}
+      sentences={lines.map((line, place) => ({
+        text: line,
+        current: (refusal !== null || props.padFor === slot) && place === props.speaking,
+      }))}
       moreLabel={FIXED.readOn}
       focusHeading={props.focusHeading}
       shape="pad"

@@ -34,6 +34,8 @@ export interface WalkScreenProps {
   banner: ComponentChildren;
   /** A food somebody named aloud while the plate is filled. */
   foodSaid: { text: string } | null;
+  /** The number is to be pressed now, since it was not heard: its pad stands open. */
+  padFor: NumberSlot | null;
   onIntent(intent: Intent): void;
 }
 
@@ -49,6 +51,9 @@ export function WalkScreen(props: WalkScreenProps) {
     openPad(null);
     openOthers(false);
   }, [props.screenKey]);
+  useEffect(() => {
+    if (props.padFor !== null) openPad(props.padFor);
+  }, [props.padFor, props.screenKey]);
   const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
   const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
   const wrongs = offers.filter(

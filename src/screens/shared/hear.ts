@@ -6,6 +6,8 @@ export interface HearableButton {
   label: string;
   /** It chooses a person: pressed only, since a voice alone never does. */
   byHand?: boolean;
+  /** What may be said for it besides its label. */
+  also?: readonly string[];
   press(): void;
 }
 
@@ -13,6 +15,15 @@ export interface HearableScreen {
   title: string;
   lines: readonly string[];
   buttons: readonly HearableButton[];
+  /** A number that may be said here. */
+  number?: HearableNumber;
+  /** Who does not answer is asked again. */
+  asksAgain?: boolean;
+}
+
+export interface HearableNumber {
+  range: { low: number; high: number; step: 1 | 0.5 | 0.1 };
+  take(text: string): "taken" | "turned away";
 }
 
 export type Register = (screen: HearableScreen | null) => void;
@@ -25,7 +36,7 @@ export function useHearable(screen: HearableScreen, byHand: boolean): void {
   const { title, lines, buttons } = screen;
   const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand]);
   useEffect(() => {
-    register({ title, lines, buttons: byHand ? [] : buttons.filter((b) => !b.byHand) });
+    register({ title, lines, buttons: byHand ? [] : buttons });
   }, [register, what]);
   useEffect(() => () => register(null), [register]);
 }

@@ -46,7 +46,7 @@ describe("what may be said at a step", () => {
   });
 
   it("hears the five constant things beside the buttons of a small screen", () => {
-    const spoken = spokenButtons([{ label: "■ Something else", press: () => undefined }]);
+    const spoken = spokenButtons({ buttons: [{ label: "■ Something else", press: () => undefined }] });
     const ids = ["something else", "help", "again", "quiet", "back", "something is wrong"].map(
       (text) => understand(heard(text), spoken.offers).kind,
     );

@@ -40,7 +40,10 @@ describe("louder, softer, slower and faster", () => {
 
   it("are heard at a step of a walk and on a small screen, each as itself", () => {
     const t = new Table([{ person: bram, card: ratioCard, pens: [bramPen] }]).send({ do: "open meal", person: "bram", meal: "breakfast" });
-    for (const spoken of [spokenOffers(offers(t.state, t.now), t.state), spokenButtons([{ label: "Lunch", press: () => undefined }])])
+    for (const spoken of [
+      spokenOffers(offers(t.state, t.now), t.state),
+      spokenButtons({ buttons: [{ label: "Lunch", press: () => undefined }] }),
+    ])
       for (const act of ["louder", "softer", "slower", "faster"]) {
         const got = understand({ text: act, alternatives: [] }, spoken.offers);
         expect(got.kind === "offer" && spoken.meant.get(got.id)).toEqual({ what: "chrome", act });
@@ -48,7 +51,7 @@ describe("louder, softer, slower and faster", () => {
   });
 
   it("are what the buttons of Help say, so that pressed and said are one", () => {
-    const spoken = spokenButtons(["Louder", "Softer", "Slower", "Faster"].map((label) => ({ label, press: () => undefined })));
+    const spoken = spokenButtons({ buttons: ["Louder", "Softer", "Slower", "Faster"].map((label) => ({ label, press: () => undefined })) });
     const got = understand({ text: "louder", alternatives: [] }, spoken.offers);
     expect(got.kind === "offer" && spoken.meant.get(got.id)?.what).toBe("button");
   });

@@ -3,6 +3,7 @@
 import { describe, expect, it } from "vitest";
 import { units } from "#events/quantity.ts";
 import type { Refusal } from "#walk/refusal.ts";
+import { ASKING } from "#words/en/asking.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
 import { CAUTIONS, FIXED, HELP, IN_THE_WAY, NOT_FOR, PAD_TITLE } from "#words/en/fixed.ts";
 import { sayRefusal } from "#words/en/refusals.ts";
@@ -77,6 +78,7 @@ const sentences = [
   ...NOT_FOR,
   ...fixed,
   ...Object.values(IN_THE_WAY).flat(),
+  ...Object.values(ASKING),
   ...Object.values(HELP).flat(),
   ...Object.values(PAD_TITLE),
 ].flatMap((line) => line.split(/(?<=[.?!])\s+/));
