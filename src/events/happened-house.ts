@@ -12,8 +12,20 @@ const keeperAdded = z.object({
   type: z.literal("keeper added"),
   keeper: z.object({ id: z.string(), name: z.string(), pin: z.object({ salt: z.string(), hash: z.string(), rounds: z.number() }) }),
 });
-/** A card comes into force only by this. cardHash names it for ever. */
-const cardSigned = z.object({ type: z.literal("card signed"), card: doseCard, cardHash: z.string(), signature });
+/**
+ * A card comes into force only by this. cardHash names it for ever.
+ * waits: it begins on a later day, and until then the card before it holds; "card began" is that day.
+ * ends: hashes of the cards whose days it would share; the keeper confirmed that the clinic ends them the day before it begins.
+ */
+const cardSigned = z.object({
+  type: z.literal("card signed"),
+  card: doseCard,
+  cardHash: z.string(),
+  signature,
+  waits: z.optional(z.literal(true)),
+  ends: z.optional(z.array(z.string())),
+});
+const cardBegan = z.object({ type: z.literal("card began"), cardHash: z.string() });
 const penAdded = z.object({ type: z.literal("pen added"), pen });
 const penOpened = z.object({ type: z.literal("pen opened"), pen: z.string(), on: z.string() });
 const penRetired = z.object({
@@ -45,6 +57,7 @@ export const houseEvents = [
   personChanged,
   keeperAdded,
   cardSigned,
+  cardBegan,
   penAdded,
   penOpened,
   penRetired,

@@ -5,6 +5,7 @@ import type { Happened } from "#events/happened.ts";
 import type { Person } from "#events/person.ts";
 import type { LocalDate } from "#events/quantity.ts";
 import type { Alarm } from "#rules/card/alarm.ts";
+import { overlap } from "#rules/card/overlap.ts";
 import { alarmsOf, dayOf } from "#rules/card/plausible.ts";
 import { compareDates, isRealDate } from "#rules/time/local.ts";
 import { type Difference, differences } from "./differences.ts";
@@ -19,8 +20,17 @@ export interface Signing {
   person: Person;
   keeper: { id: string; name: string } | null;
   today: LocalDate;
+  /** The cards that hold or are to come. */
+  held?: readonly Held[];
+  /** The keeper confirmed that the clinic ends the cards whose days the new one shares. */
+  endsOld?: boolean;
   /** Names the card for ever: a hash of its canonical form. */
   hash(card: DoseCard): string;
+}
+
+export interface Held {
+  card: DoseCard;
+  hash: string;
 }
 
 export type SignRefusal =
@@ -31,6 +41,7 @@ export type SignRefusal =
   | { refused: "another unit than the meter's"; card: string; meter: string }
   | { refused: "dates in the wrong order"; from: LocalDate; until: LocalDate }
   | { refused: "already over"; until: LocalDate }
+  | { refused: "overlaps"; from: LocalDate; old: readonly DoseCard[] }
   | { refused: "alarms not confirmed"; alarms: readonly Alarm[] }
   | { refused: "not read back" };
 
@@ -73,6 +84,8 @@ export function signCard(s: Signing): Signed {
   if (validUntil !== null && compareDates(validUntil, validFrom) < 0)
     return no({ refused: "dates in the wrong order", from: validFrom, until: validUntil });
   if (validUntil !== null && compareDates(validUntil, s.today) < 0) return no({ refused: "already over", until: validUntil });
+  const sharing = (s.held ?? []).filter((held) => overlap(held.card, first));
+  if (sharing.length > 0 && s.endsOld !== true) return no({ refused: "overlaps", from: validFrom, old: sharing.map(({ card }) => card) });
   const open = alarmsOf(first, dayOf(first)).filter((alarm) => !s.agreed.includes(alarmKey(alarm)));
   if (open.length > 0) return no({ refused: "alarms not confirmed", alarms: open });
   if (!s.readBack) return no({ refused: "not read back" });
@@ -84,5 +97,19 @@ export function signCard(s: Signing): Signed {
     typedTwice: true as const,
     readBack: true as const,
   };
-  return { ok: true, events: [{ type: "card signed", card: first, cardHash: s.hash(first), signature }] };
+  // While a card holds, one that begins later waits for its day; with none, it is shown as the card that is not valid yet.
+  const waits = s.held?.some(({ card }) => compareDates(card.validFrom, s.today) <= 0) && compareDates(validFrom, s.today) > 0;
+  return {
+    ok: true,
+    events: [
+      {
+        type: "card signed",
+        card: first,
+        cardHash: s.hash(first),
+        signature,
+        ...(waits ? { waits: true as const } : {}),
+        ...(sharing.length > 0 ? { ends: sharing.map(({ hash }) => hash) } : {}),
+      },
+    ],
+  };
 }

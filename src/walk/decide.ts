@@ -4,6 +4,7 @@ import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { checkUnits } from "#rules/pen/units.ts";
 import { clockJump } from "#rules/time/clock-jump.ts";
+import { compareDates, localParts } from "#rules/time/local.ts";
 import { backEvents } from "./back.ts";
 import { silenceDue } from "./bell.ts";
 import { contextOf, type Outcome } from "./context.ts";
@@ -46,6 +47,17 @@ function clockFacts(house: HouseState, now: Stamp): NewFact[] {
   if (!house.last) return [];
   const jump = clockJump(house.last, now);
   return jump === null || jump === "restart" ? [] : [{ person: null, walk: null, event: { type: "clock doubted", why: jump } }];
+}
+
+/** The day of a card that was signed ahead has come. On a day that nobody knows the card before it stays, and tells nothing. */
+function cardFacts(house: HouseState, now: Stamp): NewFact[] {
+  if (house.doubt !== null) return [];
+  const today = localParts(now.wall, now.offset).date;
+  return Object.values(house.people).flatMap(({ person, nextCard }) =>
+    nextCard && compareDates(today, nextCard.card.validFrom) >= 0
+      ? [{ person: person.id, walk: null, event: { type: "card began" as const, cardHash: nextCard.hash } }]
+      : [],
+  );
 }
 
 function bellFacts(house: HouseState, now: Stamp): NewFact[] {
@@ -197,10 +209,12 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
  */
 export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: string, guards: Guards = GUARDS): Decision {
   const clock = clockFacts(house, now);
-  const base = foldNew(house, clock, now);
+  const sure = foldNew(house, clock, now);
+  const cards = cardFacts(sure, now);
+  const base = foldNew(sure, cards, now);
   const unanswered = [...bellFacts(base, now), ...lowFacts(base, now), ...needleFacts(base, now)];
   const state = foldNew(base, unanswered, now);
-  const before = [...clock, ...unanswered];
+  const before = [...clock, ...cards, ...unanswered];
   if (!fits(offers(state, now, guards), intent)) return { facts: before, refusal: { no: "not offered here" } };
 
   const wrong = intent.do === "tell a dose later" ? whyNotLater(intent) : null;

@@ -4,10 +4,11 @@ import type { Happened } from "#events/happened.ts";
 import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
+import { doseAskedAgain, withCard, withNextCard } from "./fold-card.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk } from "./fresh.ts";
-import type { HouseState, PersonState, RapidDose, Walk } from "./state.ts";
-import { without, withoutAll } from "./voiding.ts";
+import type { HouseState, PersonState, RapidDose } from "./state.ts";
+import { withoutAll } from "./voiding.ts";
 
 /** A stored row as the fold needs it. */
 export type Fact =
@@ -39,10 +40,6 @@ function penUsed(person: PersonState, id: string | null, units: number): PersonS
   return { ...person, pens: person.pens.map((p) => (p.pen.id === id ? { ...p, used: p.used + units } : p)) };
 }
 
-/** A dose told before is no dose any more, unless the needle step was opened with it. */
-const doseAskedAgain = (walk: Walk): Walk =>
-  walk.injectOpened ? walk : { ...without(without(walk, "card"), "dial"), draft: walk.low ? walk.draft : null };
-
 /** What an event of a walk does to the person around the walk. */
 function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, sure: boolean): PersonState {
   const walk = person.walk;
@@ -50,11 +47,9 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
     case "person changed":
       return { ...person, person: event.person };
     case "card signed":
-      return {
-        ...person,
-        card: { card: event.card, hash: event.cardHash, signature: event.signature },
-        walk: walk && doseAskedAgain(walk),
-      };
+      return withCard(person, event);
+    case "card began":
+      return person.nextCard?.hash === event.cardHash ? withNextCard(person) : person;
     case "pen added":
       return { ...person, pens: [...person.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
     case "pen opened":
@@ -214,6 +209,8 @@ export function fold(state: HouseState, fact: Fact): HouseState {
           [event.person.id]: {
             person: event.person,
             card: null,
+            nextCard: null,
+            pastCards: [],
             pens: [],
             noGo: [],
             uses: [],

@@ -10,7 +10,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 5;
+export const FOLD_VERSION = 6;
 
 export interface Wait {
   for: WaitFor;
@@ -138,9 +138,19 @@ export interface Bell {
   unansweredMinutes: number;
 }
 
+export interface SignedCard {
+  card: DoseCard;
+  hash: string;
+  signature: Signature;
+}
+
 export interface PersonState {
   person: Person;
-  card: { card: DoseCard; hash: string; signature: Signature } | null;
+  card: SignedCard | null;
+  /** Signed already, and begins on a later day. */
+  nextCard: SignedCard | null;
+  /** Cards that held before, or never came to hold; newest first. Kept to be read. */
+  pastCards: SignedCard[];
   pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
   noGo: NoGo[];
   uses: { spot: Spot; at: number }[];

@@ -12,7 +12,7 @@ import { sayAlarm } from "#words/en/drawer/alarms.ts";
 import { fieldName } from "#words/en/drawer/fields.ts";
 import { sayLeaf, shownDifferences } from "#words/en/drawer/problems.ts";
 import { CARD, saySignRefusal } from "#words/en/drawer.ts";
-import { type CardWork, judge } from "./card-work.ts";
+import { type CardWork, judge, type Signer } from "./card-work.ts";
 import { TickField } from "./parts/choice-field.tsx";
 import { Page } from "./parts/page.tsx";
 import { Sheet } from "./parts/sheet.tsx";
@@ -33,9 +33,17 @@ interface CheckedProps extends CardPagesProps {
   to(next: Partial<CardWork>): void;
 }
 
+const signerOf = ({ me, keeper, drawer }: CardPagesProps): Signer => ({
+  person: me.person,
+  keeper,
+  today: drawer.today,
+  held: [me.card, me.nextCard].filter((card) => card !== null),
+  hash: drawer.hashCard,
+});
+
 export function CheckedPage(props: CheckedProps) {
-  const { work, drawer, me, keeper, to } = props;
-  const judged = judge(work, { person: me.person, keeper, today: drawer.today, hash: drawer.hashCard }, false);
+  const { work, to } = props;
+  const judged = judge(work, signerOf(props), false);
   const again = (
     <>
       <BigButton role="choice" safe label={CARD.changeFirst} onPress={() => to({ stage: "first" })} />
@@ -52,8 +60,20 @@ export function CheckedPage(props: CheckedProps) {
       return <ReadPage {...props} />;
     default: {
       const { heading, ...parts } = saySignRefusal(judged);
+      const ends =
+        judged.refused === "overlaps" ? (
+          <BigButton role="main" label={CARD.endsOld(judged.from)} onPress={() => to({ endsOld: true })} />
+        ) : null;
       return (
-        <Page title={heading} actions={again}>
+        <Page
+          title={heading}
+          actions={
+            <>
+              {again}
+              {ends}
+            </>
+          }
+        >
           <Notice {...parts} />
         </Page>
       );
@@ -126,11 +146,12 @@ function AlarmPage({ alarms, again, onConfirmed }: AlarmPageProps) {
   );
 }
 
-function ReadPage({ work, drawer, me, keeper, to, keep }: CheckedProps) {
+function ReadPage(props: CheckedProps) {
+  const { work, me, to, keep } = props;
   const [notice, setNotice] = useState<NoticeProps | null>(null);
   const read = readCard(work.first, me.person.id);
   const sign = async () => {
-    const signed = judge(work, { person: me.person, keeper, today: drawer.today, hash: drawer.hashCard }, true);
+    const signed = judge(work, signerOf(props), true);
     const refused = signed.ok ? await keep(me.person.id, signed.events) : saySignRefusal(signed);
     if (refused === null) to({ stage: "signed" });
     else setNotice(refused);

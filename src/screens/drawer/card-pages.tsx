@@ -19,7 +19,7 @@ export function CardPages(props: CardPagesProps) {
       return (
         <Page
           title={DRAWER.card(me.person.name)}
-          lines={[me.card ? CARD.inForce(me.card.signature) : CARD.none]}
+          lines={[me.card ? CARD.inForce(me.card.signature) : CARD.none, ...(me.nextCard ? [CARD.next(me.nextCard.card.validFrom)] : [])]}
           actions={
             <>
               {back}

@@ -4,7 +4,7 @@ import type { Person } from "#events/person.ts";
 import type { LocalDate } from "#events/quantity.ts";
 import { EMPTY_CARD, readCard } from "#keeping/card-draft.ts";
 import type { Draft, Problem } from "#keeping/problem.ts";
-import { type Signed, signCard } from "#keeping/sign.ts";
+import { type Held, type Signed, signCard } from "#keeping/sign.ts";
 import type { KeeperHere } from "./ports.ts";
 
 export type Stage = "start" | "first" | "second" | "checked" | "signed" | "in force";
@@ -15,10 +15,12 @@ export interface CardWork {
   second: Draft;
   /** Keys of the alarms to which the paper says so. */
   agreed: readonly string[];
+  /** The keeper confirmed that the clinic ends the card in force. */
+  endsOld: boolean;
   problems: readonly Problem[];
 }
 
-export const NEW_WORK: CardWork = { stage: "start", first: EMPTY_CARD, second: EMPTY_CARD, agreed: [], problems: [] };
+export const NEW_WORK: CardWork = { stage: "start", first: EMPTY_CARD, second: EMPTY_CARD, agreed: [], endsOld: false, problems: [] };
 
 /** One typing is done: its problems, or the next stage. */
 export function typingDone(work: CardWork, person: string): CardWork {
@@ -32,6 +34,7 @@ export interface Signer {
   person: Person;
   keeper: KeeperHere;
   today: LocalDate;
+  held: readonly Held[];
   hash(card: DoseCard): string;
 }
 
@@ -41,5 +44,12 @@ export function judge(work: CardWork, signer: Signer, readBack: boolean): Signed
     const read = readCard(draft, signer.person.id);
     return read.ok ? read.card : null;
   };
-  return signCard({ ...signer, first: cardOf(work.first), second: cardOf(work.second), readBack, agreed: work.agreed });
+  return signCard({
+    ...signer,
+    first: cardOf(work.first),
+    second: cardOf(work.second),
+    readBack,
+    agreed: work.agreed,
+    endsOld: work.endsOld,
+  });
 }

@@ -100,6 +100,7 @@ export const DRAWER = {
 export const CARD = {
   inForce: (signed: { keeperName: string; signedOn: string }) =>
     `A card is in force. ${signed.keeperName} signed it on ${dateInWords(signed.signedOn)}.`,
+  next: (from: string) => `A new card is signed. It begins on ${dateInWords(from)}.`,
   none: "No card is in force.",
   typeNew: "Type a new card",
   readIt: "Read the card in force",
@@ -130,6 +131,8 @@ export const CARD = {
     wrong: "Each unusual line needs a look at the paper.",
     todo: "Tick it, or change the card.",
   },
+  overlapTodo: "Ask the clinic whether the old card ends.",
+  endsOld: (from: string) => `The old card ends before ${dateInWords(from)}`,
   readTitle: "Read it aloud",
   readIntro: "Read each line aloud against the paper.",
   sign: "I read it. It matches. Sign",
@@ -178,6 +181,16 @@ export function saySignRefusal(r: SignRefusal): { heading: string; got: string; 
       );
     case "already over":
       return say("The card has ended", `It held until ${dateInWords(r.until)}.`, "That day has passed.", "Ask the clinic for a new card.");
+    case "overlaps": {
+      const [old] = r.old;
+      const until = old?.validUntil ? `It holds until ${dateInWords(old.validUntil)}.` : "It has no last day.";
+      return say(
+        "Two cards for the same days",
+        `A card holds from ${old ? dateInWords(old.validFrom) : ""}. ${until}`,
+        `The new one begins on ${dateInWords(r.from)}.`,
+        CARD.overlapTodo,
+      );
+    }
     case "alarms not confirmed":
       return say(CARD.alarmOpenHeading, CARD.alarmOpen.got, CARD.alarmOpen.wrong, CARD.alarmOpen.todo);
     case "not read back":

@@ -1,11 +1,12 @@
 // The households that are explored, each small enough to be walked to its end: a kind of card, a kind of trouble.
 import type { DoseCard } from "#events/card.ts";
-import type { Happened } from "#events/happened.ts";
+import type { Happened, Of } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Person } from "#events/person.ts";
 import { units } from "#events/quantity.ts";
 import type { NewFact } from "#walk/decide.ts";
+import { backgroundOnlyCard, correctionOnlyCard, fixedPlusCard, fixedTableCard, gridCard, premixedCard, servingsCard } from "../cards.ts";
 import { bandsCard, bram, bramPen, fixedCard, odile, odileNight, odilePen, ratioCard } from "../people.ts";
 import { type Exploration, JUMPS, LOST_ROWS, STARTS, TIMES } from "./moves.ts";
 import type { Move, World } from "./world.ts";
@@ -46,7 +47,7 @@ export function begin(people: readonly InHouse[]): NewFact[] {
   return facts;
 }
 
-export const signed = (card: DoseCard, cardHash: string): Happened => ({
+export const signed = (card: DoseCard, cardHash: string): Of<"card signed"> => ({
   type: "card signed",
   card,
   cardHash,
@@ -131,6 +132,16 @@ const oneCard = (name: string, looksAt: string, card: DoseCard | null, reading: 
   follows: all(upToTheDose, (i, w) => calm(i, w) || name === "exercise"),
 });
 
+const oneKind = (name: string, looksAt: string, card: DoseCard, texts: Exploration["texts"] = {}): Exploration => ({
+  ...base,
+  name: `kind: ${name}`,
+  looksAt,
+  facts: odileAt(byDay(card)),
+  texts: { reading: ["100", "121", "251", "360"], ...texts },
+  around: seconds(16 * 60, 3 * 3600),
+  follows: all(upToTheDose, calm, not("back", "change number")),
+});
+
 const bandsBreakfast = bandsCard.meals.breakfast?.kind === "bands" ? bandsCard.meals.breakfast : never("bands");
 /** As bandsCard, with 180 between two rows: 141 to 179, then 181 to 220. */
 const bandsWithHole: DoseCard = {
@@ -140,6 +151,8 @@ const bandsWithHole: DoseCard = {
     breakfast: { ...bandsBreakfast, bands: bandsBreakfast.bands.map((b) => (b.to === 180 ? { ...b, to: 179 } : b)) },
   },
 };
+/** A card that prints a table for an insulin that may not correct. */
+const premixedTableCard: DoseCard = { ...bandsCard, insulin: premixedCard.insulin };
 const mmolBands: DoseCard = {
   ...ratioCard,
   meals: {
@@ -287,6 +300,47 @@ export const EXPLORATIONS: readonly Exploration[] = [
     texts: { reading: ["4.0", "4.1", "9.9", "10.0", "10.1"] },
     around: seconds(16 * 60),
     follows: upToTheDose,
+  },
+  {
+    ...base,
+    name: "grid",
+    looksAt: "glucose rows by columns of grams, to every edge, inside and outside the spacing",
+    facts: odileAt(byDay(gridCard)),
+    texts: { reading: ["71", "150", "151", "260"], grams: ["30", "31", "45", "90"], servings: ["3"], dial: ["2", "4", "6"] },
+    around: seconds(16 * 60, 3 * 3600),
+    follows: all(clean, calm, staysOn, not("back", "change number")),
+  },
+  oneKind("servings", "units for each serving of 15 g, with a correction", servingsCard, { grams: ["30", "45"], servings: ["3"] }),
+  oneKind("fixed and a correction", "the same units each time, and a correction by a target", fixedPlusCard),
+  oneKind("fixed and a table", "the same units each time, and a table of corrections", fixedTableCard),
+  oneKind("correction only", "nothing for the food", correctionOnlyCard),
+  oneKind("premixed", "cloudy insulin that never corrects, with a table that would", premixedTableCard),
+  oneKind("background only", "no dose for any meal", backgroundOnlyCard),
+  {
+    ...base,
+    name: "next card",
+    looksAt: "a card signed ahead: its day comes before, in and after a walk",
+    facts: [
+      ...odileAt({ ...lasting(fixedCard), validUntil: "2026-06-03" }),
+      {
+        person: "odile",
+        walk: null,
+        event: {
+          ...signed(
+            {
+              ...lasting(fixedCard),
+              validFrom: "2026-06-04",
+              meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } },
+            },
+            "next",
+          ),
+          waits: true,
+        },
+      },
+    ],
+    texts: { reading: ["120"], dial: ["6", "5"] },
+    around: seconds(16 * 60, 25 * 3600),
+    follows: all(clean, calm, not("back", "change number")),
   },
   oneCard("none", "no card at all", null),
   oneCard("ended", "valid until yesterday", { ...lasting(fixedCard), validUntil: "2026-06-02" }),

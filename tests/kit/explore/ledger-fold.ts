@@ -148,9 +148,17 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
     case "card signed":
       // A told dose names the card it came from; that it is no longer the card in force is for the promises to see.
       // A number half given before it is given anew, but for one that a low waits for.
+      if (event.waits) return { ...a, next: { card: event.card, hash: event.cardHash, signature: event.signature } };
       return {
         ...a,
         card: { card: event.card, hash: event.cardHash, signature: event.signature },
+        walk: a.walk && !a.walk.opened && !a.walk.lowOpen ? { ...a.walk, number: null } : a.walk,
+      };
+    case "card began":
+      return {
+        ...a,
+        card: a.next,
+        next: null,
         walk: a.walk && !a.walk.opened && !a.walk.lowOpen ? { ...a.walk, number: null } : a.walk,
       };
     case "pen added":
@@ -254,6 +262,7 @@ export function account(l: Ledger, fact: Fact): Ledger {
           [event.person.id]: {
             person: event.person,
             card: null,
+            next: null,
             pens: [],
             noGo: [],
             uses: [],

@@ -65,6 +65,8 @@ export interface DoseAccount {
 export interface Account {
   person: Person;
   card: { card: DoseCard; hash: string; signature: Signature } | null;
+  /** Signed, and to begin on a later day. */
+  next: { card: DoseCard; hash: string; signature: Signature } | null;
   pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
   noGo: NoGo[];
   uses: { spot: Spot; wall: number; walk: string }[];

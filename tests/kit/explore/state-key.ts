@@ -3,7 +3,7 @@
 // Kept apart
 //   house    whose walk is in front; doubtful clock or not; app started again since the last agreement
 //   log      (per person) recording for the whole window or not, or not known, or nothing written for a day; a row nobody can read: inside the window, inside a day, or older
-//   time     day or night by the card's bedtime, only where the card has a correction; card in force, before review or not
+//   time     day or night by the card's bedtime, only where the card has a correction; card in force, before review or not; a card that waits, its day come or not
 //   doses    (per person, this walk's own apart) newest inside the window, inside the spacing, or neither
 //   bell     none, or its level and whether silence was written down; the meal question, once the walk has come to it: none, later, due
 //   low      within two hours or not, only where the card has a correction
@@ -60,7 +60,9 @@ function recentLow(house: HouseState, me: PersonState, now: Stamp): boolean {
 }
 
 const hasCorrection = (me: PersonState): boolean =>
-  Object.values(me.card?.card.meals ?? {}).some((rule) => rule?.kind === "bands" || (rule?.kind === "ratio" && rule.correction !== null));
+  Object.values(me.card?.card.meals ?? {}).some(
+    (rule) => rule && (rule.kind === "bands" || rule.kind === "grid" || Boolean(rule.correction) || rule.table !== undefined),
+  );
 
 /** Few units left are told apart one by one, so that a pen that runs dry is reached by the same states each time. */
 function pens(house: HouseState, me: PersonState, now: Stamp): string {
@@ -208,6 +210,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
           me.card?.hash,
           parts.date >= card.validFrom && (card.validUntil === null || parts.date <= card.validUntil),
           card.reviewBy !== null && parts.date > card.reviewBy,
+          me.nextCard === null ? "" : parts.date >= me.nextCard.card.validFrom ? "due" : "next",
         ]
       : "",
     me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",

@@ -138,6 +138,8 @@ describe("a refusal to sign", () => {
     { refused: "another unit than the meter's", card: "mmol/L", meter: "mg/dL" },
     { refused: "dates in the wrong order", from: "2026-06-03", until: "2026-06-02" },
     { refused: "already over", until: "2026-06-02" },
+    { refused: "overlaps", from: "2026-06-03", old: [fixedCard] },
+    { refused: "overlaps", from: "2026-06-03", old: [{ ...fixedCard, validUntil: null }] },
     { refused: "alarms not confirmed", alarms: [] },
     { refused: "not read back" },
   ];

@@ -106,6 +106,35 @@ describe("signing a card", () => {
     expect(refusal({ first: other, second: other })).toBe("another unit than the meter's");
   });
 
+  it("refuses a card for days on which another holds, until the keeper confirms that the clinic ends the old one", () => {
+    const old = { card: { ...fixedCard, validFrom: "2026-01-01", validUntil: "2026-06-30" }, hash: "old" };
+    const from = (validFrom: string, validUntil: string | null = null) => ({ ...fixedCard, reviewBy: null, validFrom, validUntil });
+    const next = from("2026-06-30");
+    const asked = { first: next, second: next, held: [old] };
+    expect(signCard(signing(asked))).toEqual({ ok: false, refused: "overlaps", from: "2026-06-30", old: [old.card] });
+    const signed = signCard(signing({ ...asked, endsOld: true }));
+    expect(signed.ok && signed.events).toMatchObject([{ type: "card signed", waits: true, ends: ["old"] }]);
+    const after = from("2026-07-01");
+    const beside = signCard(signing({ first: after, second: after, held: [old] }));
+    expect(beside.ok && beside.events).toEqual([expect.not.objectContaining({ ends: expect.anything() })]);
+    expect(beside.ok && beside.events).toMatchObject([{ waits: true }]);
+  });
+
+  it("lets a card that begins today take the place of the old one at once, and waits for none where none holds", () => {
+    const today = { ...fixedCard, validFrom: "2026-06-03" };
+    const old = { card: fixedCard, hash: "old" };
+    const signed = signCard(signing({ first: today, second: today, held: [old], endsOld: true }));
+    expect(signed.ok && signed.events[0]).toMatchObject({ ends: ["old"] });
+    expect(signed.ok && signed.events[0]).not.toHaveProperty("waits");
+    const tomorrow = { ...fixedCard, validFrom: "2026-06-04" };
+    const alone = signCard(signing({ first: tomorrow, second: tomorrow }));
+    expect(alone.ok && alone.events[0]).not.toHaveProperty("waits");
+    const later = { card: { ...fixedCard, validFrom: "2026-08-01" }, hash: "later" };
+    const before = { ...fixedCard, reviewBy: null, validFrom: "2026-06-04", validUntil: "2026-07-31" };
+    const ahead = signCard(signing({ first: before, second: before, held: [later] }));
+    expect(ahead.ok && ahead.events[0]).not.toHaveProperty("waits");
+  });
+
   it("holds the ratios against the units of a whole day, where the card has them", () => {
     const many = { ...ratioCard, unitsADay: 200, person: "odile" };
     const signed = signCard(signing({ first: many, second: many, person: { ...odile, glucoseUnit: "mmol/L" } }));

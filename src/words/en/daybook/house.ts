@@ -11,6 +11,7 @@ type HouseType =
   | "person changed"
   | "keeper added"
   | "card signed"
+  | "card began"
   | "pen added"
   | "pen opened"
   | "pen retired"
@@ -51,8 +52,11 @@ export function sayHouse(event: HouseEvent, names: { pen(id: string): string }):
       return `${event.keeper.name} became a keeper.`;
     case "card signed": {
       const until = event.card.validUntil === null ? "" : ` until ${dateInWords(event.card.validUntil)}`;
-      return `${event.signature.keeperName} signed a new card. It holds from ${dateInWords(event.card.validFrom)}${until}.`;
+      const ends = event.ends ? " The card before it ends then." : "";
+      return `${event.signature.keeperName} signed a new card. It holds from ${dateInWords(event.card.validFrom)}${until}.${ends}`;
     }
+    case "card began":
+      return "The card that was signed before begins today.";
     case "pen added":
       return `New pen: ${event.pen.insulinName}, ${event.pen.mark}.`;
     case "pen opened":

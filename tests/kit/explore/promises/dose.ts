@@ -1,5 +1,5 @@
 // Promises 1 to 4: what may be told.
-import type { DoseCard } from "#events/card.ts";
+import type { DoseCard, MealRule } from "#events/card.ts";
 import { type Account, afterLow, age, dosesInside, isLow, passed, type WalkAccount } from "../ledger.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 
@@ -41,6 +41,7 @@ function cardFault(s: Seen): string | null {
   const at = stampOf(s);
   if (!s.entry.was.trusted) return "on a day that nobody knows";
   const today = localDay(at.wall, at.offset);
+  if (s.a.next && today >= s.a.next.card.validFrom) return "by a card whose place another has taken";
   if (today < inForce.card.validFrom) return "by a card that is not valid yet";
   return inForce.card.validUntil !== null && today > inForce.card.validUntil ? "by a card that is no longer valid" : null;
 }
@@ -73,6 +74,23 @@ function rowsOf(card: DoseCard, w: WalkAccount) {
   return { rule, rows: rule.bands.filter((b) => value >= (b.from ?? -Infinity) && value <= (b.to ?? Infinity)) };
 }
 
+/** The one cell of a grid as printed, with its food-only cell; null where rows or columns do not give exactly one. */
+function cellOf(rule: Extract<MealRule, { kind: "grid" }>, w: WalkAccount): { units: number; foodOnly: number | null } | null {
+  const one = <S extends { from: number | null; to: number | null }>(spans: readonly S[], edges: string, n: number): number | null => {
+    const begins = spans.map((b) => b.from ?? -Infinity);
+    const inside = spans.flatMap((b, i) => {
+      const next = Math.min(...begins.filter((from) => from > (b.from ?? -Infinity)));
+      const ends = edges === "up to the next" && Number.isFinite(next) ? n < next : n <= (b.to ?? Infinity);
+      return n >= (b.from ?? -Infinity) && ends ? [i] : [];
+    });
+    return inside.length === 1 ? (inside[0] ?? null) : null;
+  };
+  const row = one(rule.rows, rule.edges, w.reading?.glucose?.value ?? Number.NaN);
+  const column = one(rule.columns, rule.columnEdges, w.grams ?? Number.NaN);
+  const units = row === null || column === null ? undefined : rule.rows[row]?.units[column];
+  return units === undefined || column === null ? null : { units, foodOnly: rule.foodOnly?.[column] ?? null };
+}
+
 const third: PromiseCheck = {
   number: 3,
   says: "No told dose is above the card's largest dose, negative, off the pen's step, or from a hole between bands.",
@@ -86,6 +104,11 @@ const third: PromiseCheck = {
       const steps = told.units / Number(card.rounding.step);
       if (!Number.isInteger(steps)) return `${told.units} units, off the step of ${card.rounding.step}`;
       if (told.by !== "card") return null;
+      const rule = s.w.meal ? card.meals[s.w.meal] : null;
+      if (rule?.kind === "grid") {
+        const cell = cellOf(rule, s.w);
+        return cell && [cell.units, cell.foodOnly].includes(told.units) ? null : `${told.units} units, the cell says ${cell?.units}`;
+      }
       const bands = rowsOf(card, s.w);
       if (bands && bands.rows.length !== 1) return `${told.units} units from ${bands.rows.length} rows for ${s.w.reading?.glucose?.value}`;
       const [row] = bands?.rows ?? [];
@@ -114,6 +137,8 @@ function correctionAllowed(s: Seen, w: WalkAccount, card: DoseCard): { most: num
   const lost = s.entry.was.unreadable.some((wall) => wall === null || spacing === null || stampOf(s).wall - wall < spacing * MINUTE);
   const inside = dosesInside(s.a, spacing ?? 12 * 60, stampOf(s), s.entry.was.trusted, w.id).length > 0;
   if (inside || lost) return { most: 0, because: spacing === null ? "spacing left blank" : "inside the spacing" };
+  const kind = card.insulin.kind ?? "rapid analogue";
+  if (kind !== "rapid analogue" && kind !== "regular") return { most: 0, because: `${kind} insulin never corrects` };
   const rule = w.meal ? card.meals[w.meal] : null;
   const value = w.reading?.glucose?.value ?? 0;
   if (rule?.kind !== "ratio" || !rule.correction) return { most: Number.POSITIVE_INFINITY, because: "" };

@@ -62,6 +62,8 @@ const ON_SILENCE: readonly string[] = [
   "bell not answered",
   "call raised",
   "reading grew old",
+  // A keeper signed it for this day.
+  "card began",
   "pen check grew old",
   "needle asked about",
 ];
