@@ -97,6 +97,21 @@ function signing(one: Case, first: unknown, second: unknown, person: Person): { 
   }
 }
 
+const isDay = (date: string) => new Date(`${date}T00:00:00Z`).toJSON()?.startsWith(date) ?? false;
+
+/** What no signed card may be: somebody else's, in another unit than the meter's, with a day that is none, over, or typed in two ways. */
+function holds(card: DoseCard, first: unknown, second: unknown, person: Person): void {
+  const days = [card.validFrom, card.reviewBy, card.validUntil].filter((day) => day !== null);
+  const wrong = [
+    card.person !== person.id && "somebody else's card",
+    card.glucoseUnit !== person.glucoseUnit && "another unit than the meter's",
+    !days.every(isDay) && "a day that is none",
+    card.validUntil !== null && (card.validUntil < TODAY || card.validUntil < card.validFrom) && "over",
+    JSON.stringify(first) !== JSON.stringify(second) && "typed in two ways",
+  ].filter((one) => one !== false);
+  if (wrong.length > 0) throw new Error(`Signed, though it is ${wrong.join(", ")}.`);
+}
+
 /** A signed card works: it can be printed, it answers, its answers are the reference's, and no dose is above the largest or off the step. */
 function works(card: DoseCard, dice: Dice): number {
   if (cardSheet(card).length === 0) throw new Error("Signed, and its sheet is empty.");
@@ -153,6 +168,7 @@ export function fuzz(name: string, cards: number): Fuzzed {
       const signed = both && signing(one, both[0], both[1], person);
       fates[kind][signed?.fate ?? "refused in typing"] += 1;
       if (signed?.card) {
+        holds(signed.card, both?.[0], both?.[1], person);
         asked += MOMENTS;
         disagreements += works(signed.card, dice);
       }

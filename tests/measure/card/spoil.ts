@@ -108,10 +108,12 @@ const PARTS: readonly unknown[] = [
 type Bag = Record<string, unknown>;
 const isBag = (value: unknown): value is Bag => typeof value === "object" && value !== null;
 
-/** A card that is no typing at all: an old file, another program, a torn one. One to three of its parts, at any depth, are broken. */
+/** A card that is no typing at all: an old file, another program, a torn one. Up to two of its parts, at any depth, are broken, or a day is none. */
 export function broken(card: unknown, dice: Dice): unknown {
   const whole: unknown = structuredClone(card);
-  for (let i = dice.whole(1, 3); i > 0; i--) {
+  if (isBag(whole) && dice.roll() < 0.1)
+    whole[dice.pick(["validFrom", "reviewBy", "validUntil"])] = dice.pick(["2026-02-30", "2026-13-45"]);
+  for (let i = dice.whole(0, 2); i > 0; i--) {
     let at = whole;
     while (isBag(at)) {
       const bag: Bag = at;
