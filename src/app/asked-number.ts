@@ -8,7 +8,6 @@ import type { Offer } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 import { ASKING, sayNext, soFar, whichOf } from "#words/en/asking.ts";
-import { PAD_BUTTON } from "#words/en/fixed.ts";
 import { rangeOf } from "./hearing.ts";
 import type { Sent } from "./house.ts";
 
@@ -130,7 +129,6 @@ export class AskedNumber {
   private digits(said: string, back: () => void): AskedScreen {
     const next = follows(said, this.range);
     const ask = said === "" ? ASKING.first : said.endsWith(".") ? ASKING.afterPoint : sayNext(next);
-    const slot = this.slot ?? "reading";
     return {
       title: ASKING.digitsTitle,
       lines: said === "" ? [ask] : [soFar(said), ask],
@@ -138,9 +136,10 @@ export class AskedNumber {
       soFar: said,
       back,
       buttons: [
-        { label: PAD_BUTTON[slot], press: () => this.put({ how: "by touch" }) },
-        ...(said === "" ? [] : [{ label: ASKING.startOver, press: () => this.put({ how: "digits", said: "", doubts: 0 }) }]),
-        ...(next.point ? [{ label: ASKING.point, press: () => void this.digit(".") }] : []),
+        // By touch its keys do all that the voice may say here.
+        { label: ASKING.keys, press: () => this.put({ how: "by touch" }) },
+        ...(said === "" ? [] : [{ label: ASKING.startOver, byVoice: true, press: () => this.put({ how: "digits", said: "", doubts: 0 }) }]),
+        ...(next.point ? [{ label: ASKING.point, byVoice: true, press: () => void this.digit(".") }] : []),
         ...(next.done ? [{ label: ASKING.done, also: ["that is all"], press: () => this.give(said) }] : []),
       ],
       number: { range: { low: 0, high: 9, step: 1 }, take: (text) => this.digit(text) },

@@ -68,7 +68,7 @@ export class Talk {
     this.range = around ? around.number?.range : slot && rangeOf(slot, house);
     const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
     const presses = around
-      ? around.buttons.flatMap((b) => (b.byHand ? [] : [b.label]))
+      ? around.buttons.flatMap((b) => (b.byHand || b.byVoice ? [] : [b.label]))
       : offers.flatMap((o) =>
           o.offer === "press" && (o.role === "main" || o.role === "no" || o.role === "choice") ? [labelOf(o.intent, house).shown] : [],
         );

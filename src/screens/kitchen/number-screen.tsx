@@ -13,24 +13,19 @@ export interface NumberScreenProps {
 }
 
 export function NumberScreen({ asked, chrome, speaking, focusHeading, banner }: NumberScreenProps) {
+  const { soFar } = asked;
+  const buttons = asked.buttons.filter((b) => !b.byVoice);
   return (
     <TurnedScreen
       title={asked.title}
       lines={asked.lines}
-      buttons={asked.buttons.map((b, i) => (i > 0 && i === asked.buttons.length - 1 && asked.soFar !== "" ? { ...b, role: "main" } : b))}
-      banner={banner}
+      buttons={buttons.map((b, i) => (soFar !== "" && i > 0 && i === buttons.length - 1 ? { ...b, role: "main" } : b))}
       chrome={{ ...chrome, onBack: asked.back }}
       speaking={speaking}
       focusHeading={focusHeading}
-      {...(asked.soFar === ""
-        ? {}
-        : {
-            head: (
-              <p class="big-number">
-                <span class="big-value">{asked.soFar}</span>
-              </p>
-            ),
-          })}
+      banner={banner}
+      // The digits so far need the room of the heading, which screen readers still have.
+      {...(soFar === "" ? {} : { head: null })}
     />
   );
 }

@@ -6,6 +6,8 @@ export interface HearableButton {
   label: string;
   /** It chooses a person: pressed only, since a voice alone never does. */
   byHand?: boolean;
+  /** Only said: the screen has no room for it, and another button leads to the same. */
+  byVoice?: boolean;
   /** What may be said for it besides its label. */
   also?: readonly string[];
   press(): void;

@@ -9,6 +9,7 @@ export const ASKING = {
   afterPoint: "Say the digit after the point.",
   point: "Point",
   done: "Done",
+  keys: "Number keys",
   startOver: "Start over",
   numberAgain: "Say the number once more.",
   digitAgain: "Say that digit once more.",

@@ -1,7 +1,7 @@
 // Three ways to answer the tablet: a finger, keys alone, a voice. Each presses one button by its name or gives one number.
 import type { Locator } from "playwright-core";
 import { FIXED } from "#words/en/fixed.ts";
-import { inWords } from "#words/numbers.ts";
+import { digitsOf, inWords, soundAlike } from "#words/numbers.ts";
 import type { Label } from "#words/say.ts";
 import type { SpeechGlobal } from "./fake-speech.ts";
 import type { Tablet } from "./tablet.ts";
@@ -112,6 +112,7 @@ export function voice(tablet: Tablet): Hand {
   return {
     how: "voice",
     press: ({ said }) => say(said.at(-1) ?? ""),
-    number: (_padButton, text) => say(inWords(text, "en-US")),
+    // A teen and its ten would be asked about: they are said by their digits.
+    number: (_padButton, text) => say(soundAlike(text) === null ? inWords(text, "en-US") : digitsOf(text).join(" ")),
   };
 }

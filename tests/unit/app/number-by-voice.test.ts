@@ -168,7 +168,7 @@ describe("the small screens for a number", () => {
         .slice(from)
         .filter((text) => text === "Say the first digit."),
     ).toHaveLength(1);
-    expect(t.desk.asked.value?.buttons.map((b) => b.label)).toEqual(["Press the number"]);
+    expect(t.desk.asked.value?.buttons.map((b) => b.label)).toEqual(["Number keys"]);
   });
 
   it("go with the step they were for", async () => {
