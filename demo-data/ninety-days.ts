@@ -7,9 +7,11 @@
 //   the needle out early 2, drying cut short 3 and 2
 //   once each: a number by telephone, a snack not eaten after all, units left in the window, the app stopped at the needle, a lump found
 //   Henk: hard exercise before 12 meals; two days away, ended by a dose told later
+//   three times each: the question about lumps, answered with none
 //   the house: one day without an entry, one evening with the tablet off (told later next morning), a new start of the app every 2 to 5 days,
 //   a new card for Marta on day 30, mealtime pens used up in about 12 days, long-acting ones put aside after at most their 28 or 42 days.
 import { MINUTE } from "#events/quantity.ts";
+import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { Agenda } from "./agenda.ts";
 import { Chance } from "./chance.ts";
 import { DAYS, daysBefore, type Place } from "./days.ts";
@@ -35,11 +37,20 @@ const LONGEST_WALK_MS = 30 * MINUTE;
 const DAYS_BETWEEN_STARTS = [2, 5] as const;
 const START_MINUTE = [390, 425] as const;
 
+const LUMPS_MINUTE = 16 * 60 + 30;
+
+/** On the days it comes, both feel and find none: the lump of the story is met at the needle. */
+function answerAboutLumps({ home }: Kitchen): void {
+  for (const { person } of HABITS)
+    if (lumpQuestionDue(home.state, home.person(person), { wall: home.wall })) home.send({ do: "feel for lumps", person, found: "none" });
+}
+
 /** What happens to the house on this day, beside the meals. */
 function addHouse(k: Kitchen, day: number, hashOf: HashOf): void {
   const { home, agenda, days } = k;
   const tellLater = (person: string, minuteOfDay: number, units: number, minutesAgo: number) =>
     agenda.add(days.wall(day, minuteOfDay), k.lastNote, () => home.send({ do: "tell a dose later", person, units, minutesAgo }));
+  if (day !== EMPTY_DAY && day !== OFF_EVENING) agenda.add(days.wall(day, LUMPS_MINUTE), k.lastNote, () => answerAboutLumps(k));
   switch (day) {
     case NEW_CARD_DAY:
       agenda.add(days.wall(day, 16 * 60), k.lastNote, () => signMartasNewCard(home, days.date(day), hashOf));

@@ -35,6 +35,8 @@ const penRetired = z.object({
 });
 const noGoMarked = z.object({ type: z.literal("no-go place marked"), noGo });
 const noGoCleared = z.object({ type: z.literal("no-go place cleared"), id: z.string() });
+/** The question of every four weeks. */
+const feltForLumps = z.object({ type: z.literal("felt for lumps"), found: z.enum(["none", "found", "not now"]) });
 
 /** The app started on this tablet. Elapsed times across it are doubtful until day and time were agreed. */
 const tabletStarted = z.object({ type: z.literal("tablet started") });
@@ -63,6 +65,7 @@ export const houseEvents = [
   penRetired,
   noGoMarked,
   noGoCleared,
+  feltForLumps,
   tabletStarted,
   clockDoubted,
   clockAgreed,

@@ -2,6 +2,7 @@
 import type { MealName } from "./card.ts";
 import type { MishapKind } from "./happened-walk.ts";
 import type { GlucoseUnit } from "./quantity.ts";
+import type { Spot } from "./spot.ts";
 import type { NumberSlot, Via } from "./told.ts";
 
 export type Intent =
@@ -12,6 +13,10 @@ export type Intent =
   | { do: "set aside"; person: string }
   | { do: "answer meal"; person: string; ate: "all" | "half" | "hardly any" | "not kept down" }
   | { do: "tell a dose later"; person: string; units: number | null; minutesAgo: number | null }
+  | { do: "feel for lumps"; person: string; found: "none" | "not now" }
+  /** spot null: found, and nobody can tell where. */
+  | { do: "mark lump"; person: string; spot: Spot | null }
+  | { do: "lump is gone"; person: string; id: string }
   // Any step
   | { do: "leave" }
   | { do: "back" }

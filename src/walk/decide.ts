@@ -10,6 +10,7 @@ import { silenceDue } from "./bell.ts";
 import { contextOf, type Outcome } from "./context.ts";
 import { type Fact, fold } from "./fold.ts";
 import { GUARDS, type Guards } from "./guards.ts";
+import { lumpEvents } from "./lump-question.ts";
 import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
 import type { Refusal } from "./refusal.ts";
 import { type HouseState, stepOf } from "./state.ts";
@@ -198,6 +199,10 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
     }
     case "tell a dose later":
       return [own(intent.person, null, { type: "dose told later", units: intent.units, minutesAgo: intent.minutesAgo })];
+    case "feel for lumps":
+    case "mark lump":
+    case "lump is gone":
+      return lumpEvents(intent, walkId).map((event) => own(intent.person, null, event));
     default:
       return null;
   }

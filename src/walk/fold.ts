@@ -5,6 +5,7 @@ import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { doseAskedAgain, withCard, withNextCard } from "./fold-card.ts";
+import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk } from "./fresh.ts";
 import type { HouseState, PersonState, RapidDose } from "./state.ts";
@@ -57,9 +58,11 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
     case "pen retired":
       return { ...person, pens: person.pens.map((p) => (p.pen.id === event.pen ? { ...p, retired: true } : p)) };
     case "no-go place marked":
-      return { ...person, noGo: [...person.noGo, event.noGo] };
+      return withMark(person, event, at);
     case "no-go place cleared":
-      return { ...person, noGo: person.noGo.filter((n) => n.id !== event.id) };
+      return withoutMark(person, event, at);
+    case "felt for lumps":
+      return withLumpsAsked(person, event, at);
     case "dose told later":
       // A walk in progress looks again at "taken already?", and asks the card again: spacing and insulin on board have changed.
       return withDose(
@@ -213,6 +216,8 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             pastCards: [],
             pens: [],
             noGo: [],
+            marksGone: [],
+            lumpsAsked: { at: at.wall, found: null },
             uses: [],
             doses: [],
             lastLow: null,

@@ -8,6 +8,7 @@ import { backEvents } from "./back.ts";
 import { bellNow } from "./bell.ts";
 import { contextOf, type Offer, press } from "./context.ts";
 import { GUARDS, type Guards } from "./guards.ts";
+import { lumpOffers } from "./lump-question.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
 import { careMinutesMs } from "./steps/care-ms.ts";
 import { MISHAPS } from "./steps/mishap.ts";
@@ -78,7 +79,7 @@ function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
       const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
       return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure)];
     }
-    return [...meals, ...low, later, ...mealAnswers(me, now, sure)];
+    return [...meals, ...low, later, ...mealAnswers(me, now, sure), ...lumpOffers(house, me, now)];
   });
 }
 
@@ -134,9 +135,10 @@ function fitsOffer(o: Offer, intent: Intent): boolean {
   }
 }
 
-/** A word of the meter may be touched or spoken; a dose told later brings its own numbers. */
+/** A word of the meter may be touched or spoken; a dose told later brings its own numbers, a lump its own place. */
 function sameButVia(offered: Intent, intent: Intent): boolean {
   if (offered.do === "read word" && intent.do === "read word") return offered.word === intent.word;
   if (offered.do === "tell a dose later" && intent.do === "tell a dose later") return offered.person === intent.person;
+  if (offered.do === "mark lump" && intent.do === "mark lump") return offered.person === intent.person;
   return false;
 }

@@ -5,12 +5,13 @@ import type { Pen } from "#events/pen.ts";
 import type { Household, Person } from "#events/person.ts";
 import type { PlateHow, PlateLine } from "#events/plate.ts";
 import type { Glucose, GlucoseUnit, Grams, Units } from "#events/quantity.ts";
-import type { NoGo, Spot } from "#events/spot.ts";
+import type { Spot } from "#events/spot.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
+import type { MarkedPlace } from "#rules/body/marks.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 6;
+export const FOLD_VERSION = 7;
 
 export interface Wait {
   for: WaitFor;
@@ -152,7 +153,11 @@ export interface PersonState {
   /** Cards that held before, or never came to hold; newest first. Kept to be read. */
   pastCards: SignedCard[];
   pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
-  noGo: NoGo[];
+  noGo: MarkedPlace[];
+  /** Marks that were told gone, newest first. */
+  marksGone: (MarkedPlace & { goneAt: number })[];
+  /** When lumps were last asked about, and what was said; null: never, and `at` is when the person was added. */
+  lumpsAsked: { at: number; found: "none" | "found" | "not now" | null };
   uses: { spot: Spot; at: number }[];
   doses: RapidDose[];
   /** When a low was last begun, treated or over, in whatever walk; null: none known. */

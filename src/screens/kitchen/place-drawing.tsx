@@ -1,6 +1,7 @@
 // The one spot that is offered, drawn large; the words beside it say the same by touch.
 import type { Spot } from "#events/spot.ts";
 import { bodyChart } from "#rules/body/chart.ts";
+import { marksThatHold } from "#rules/body/marks.ts";
 import { siteRules } from "#rules/body/site-rules.ts";
 import { BodyOutline } from "#ui/body-outline.tsx";
 import type { PersonState } from "#walk/state.ts";
@@ -8,7 +9,15 @@ import { FIXED } from "#words/en/fixed.ts";
 
 const NO_CARE = { restDays: null, lastSpotMm: null, navelMm: null };
 
-export function PlaceDrawing({ spot, me, title }: { spot: Spot; me: PersonState; title: string }) {
+interface PlaceDrawingProps {
+  spot: Spot;
+  me: PersonState;
+  /** Wall time in ms; null while the clock is in doubt. */
+  now: number | null;
+  title: string;
+}
+
+export function PlaceDrawing({ spot, me, now, title }: PlaceDrawingProps) {
   const { body } = me.person;
   const { restDays, navelMm } = siteRules(me.card?.card.care ?? NO_CARE, body);
   // Only the next place and the places to keep off: older marks would crowd the one that matters now.
@@ -17,7 +26,7 @@ export function PlaceDrawing({ spot, me, title }: { spot: Spot; me: PersonState;
     side: spot.side,
     body,
     uses: [],
-    noGo: me.noGo,
+    noGo: marksThatHold(me.noGo, now),
     restDays,
     navelMm,
     here: spot,

@@ -78,6 +78,12 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       }[intent.ate];
     case "tell a dose later":
       return label("Away from home", "i took it away from home");
+    case "feel for lumps":
+      return intent.found === "none" ? label("No new lump", "no lump") : label("Not now");
+    case "mark lump":
+      return label("I found a lump", "there is a lump");
+    case "lump is gone":
+      return label("It is gone");
     case "leave":
       return label("Stop here", "leave this");
     case "back":

@@ -175,7 +175,7 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
         ),
       };
     case "no-go place marked":
-      return { ...a, noGo: [...a.noGo, event.noGo] };
+      return { ...a, noGo: [...a.noGo, { ...event.noGo, since: at.wall }] };
     case "no-go place cleared":
       return { ...a, noGo: a.noGo.filter((n) => n.id !== event.id) };
     case "dose told later":

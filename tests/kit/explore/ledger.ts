@@ -68,7 +68,7 @@ export interface Account {
   /** Signed, and to begin on a later day. */
   next: { card: DoseCard; hash: string; signature: Signature } | null;
   pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
-  noGo: NoGo[];
+  noGo: (NoGo & { since: number })[];
   uses: { spot: Spot; wall: number; walk: string }[];
   doses: DoseAccount[];
   lastLow: Stamp | null;

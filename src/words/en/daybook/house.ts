@@ -17,6 +17,7 @@ type HouseType =
   | "pen retired"
   | "no-go place marked"
   | "no-go place cleared"
+  | "felt for lumps"
   | "tablet started"
   | "clock doubted"
   | "clock agreed"
@@ -67,6 +68,12 @@ export function sayHouse(event: HouseEvent, names: { pen(id: string): string }):
       return `A ${NO_GO_WORDS[event.noGo.kind]} was marked, ${placeName(event.noGo.spot)}.`;
     case "no-go place cleared":
       return "A marked place was cleared.";
+    case "felt for lumps":
+      return {
+        none: "Felt for lumps: no new one.",
+        found: "Felt for lumps: one was found.",
+        "not now": "The question about lumps was put off.",
+      }[event.found];
     case "tablet started":
       return STARTED;
     case "clock doubted":

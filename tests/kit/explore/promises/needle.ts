@@ -80,7 +80,8 @@ function spotFault(s: Seen, a: Account, w: WalkAccount): string | null {
   if (kept && spot.region !== kept) return "a spot outside the region kept for the meal";
   if (a.person.leftOutRegions.includes(spot.region)) return "a region left out";
   if (spot.region === "belly" && Math.hypot(spot.outMm, spot.downMm) < (care.navelMm ?? 51) - 0.001) return "too near the navel";
-  if (a.noGo.some((n) => apart(n.spot, spot) < n.radiusMm)) return "on a marked place";
+  const healed = (n: Account["noGo"][number]) => n.kind === "sore" && stampOf(s).wall - n.since >= 14 * DAY;
+  if (a.noGo.some((n) => !healed(n) && apart(n.spot, spot) < n.radiusMm)) return "on a marked place";
   const uses = a.uses.filter((u) => u.walk !== w.id);
   const last = uses[0];
   if (last && apart(last.spot, spot) < (care.lastSpotMm ?? 51) - 0.001) return "too near the last one";
