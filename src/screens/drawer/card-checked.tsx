@@ -1,7 +1,6 @@
 // Both typings are there: where they differ, what looks unusual, the reading aloud, and the signature.
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
-import { readCard } from "#keeping/card-draft.ts";
 import type { Difference } from "#keeping/differences.ts";
 import { alarmKey } from "#keeping/sign.ts";
 import type { Alarm } from "#rules/card/alarm.ts";
@@ -12,10 +11,10 @@ import { sayAlarm } from "#words/en/drawer/alarms.ts";
 import { fieldName } from "#words/en/drawer/fields.ts";
 import { sayLeaf, shownDifferences } from "#words/en/drawer/problems.ts";
 import { CARD, saySignRefusal } from "#words/en/drawer.ts";
+import { ReadPage } from "./card-read.tsx";
 import { type CardWork, judge, type Signer } from "./card-work.ts";
 import { TickField } from "./parts/choice-field.tsx";
 import { Page } from "./parts/page.tsx";
-import { Sheet } from "./parts/sheet.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
 import type { Keep } from "./setup-pages.tsx";
 
@@ -41,8 +40,15 @@ const signerOf = ({ me, keeper, drawer }: CardPagesProps): Signer => ({
   hash: drawer.hashCard,
 });
 
+async function signed({ work, me, to, keep, ...props }: CheckedProps): Promise<NoticeProps | null> {
+  const judged = judge(work, signerOf({ work, me, keep, ...props }), true);
+  const refused = judged.ok ? await keep(me.person.id, judged.events) : saySignRefusal(judged);
+  if (refused === null) to({ stage: "signed" });
+  return refused;
+}
+
 export function CheckedPage(props: CheckedProps) {
-  const { work, to } = props;
+  const { work, me, to } = props;
   const judged = judge(work, signerOf(props), false);
   const again = (
     <>
@@ -57,7 +63,7 @@ export function CheckedPage(props: CheckedProps) {
     case "alarms not confirmed":
       return <AlarmPage alarms={judged.alarms} again={again} onConfirmed={(keys) => to({ agreed: [...work.agreed, ...keys] })} />;
     case "not read back":
-      return <ReadPage {...props} />;
+      return <ReadPage work={work} person={me.person.id} to={to} onSign={() => signed(props)} />;
     default: {
       const { heading, ...parts } = saySignRefusal(judged);
       const ends =
@@ -142,33 +148,6 @@ function AlarmPage({ alarms, again, onConfirmed }: AlarmPageProps) {
           );
         })}
       </ul>
-    </Page>
-  );
-}
-
-function ReadPage(props: CheckedProps) {
-  const { work, me, to, keep } = props;
-  const [notice, setNotice] = useState<NoticeProps | null>(null);
-  const read = readCard(work.first, me.person.id);
-  const sign = async () => {
-    const signed = judge(work, signerOf(props), true);
-    const refused = signed.ok ? await keep(me.person.id, signed.events) : saySignRefusal(signed);
-    if (refused === null) to({ stage: "signed" });
-    else setNotice(refused);
-  };
-  return (
-    <Page
-      title={CARD.readTitle}
-      lines={[CARD.readIntro]}
-      notice={notice}
-      actions={
-        <>
-          <BigButton role="choice" safe label={CARD.change} onPress={() => to({ stage: "first", agreed: [] })} />
-          <BigButton role="main" label={CARD.sign} onPress={() => void sign()} />
-        </>
-      }
-    >
-      {read.ok ? <Sheet card={read.card} /> : null}
     </Page>
   );
 }

@@ -1,18 +1,21 @@
 // Signing a card: typed, typed again, compared, looked over, read aloud, signed.
 import { useMemo } from "preact/hooks";
 import { BigButton } from "#ui/button.tsx";
+import type { SignedCard } from "#walk/state.ts";
+import { TRIAL } from "#words/en/drawer/trial.ts";
 import { CARD, DRAWER } from "#words/en/drawer.ts";
 import { type CardPagesProps, CheckedPage } from "./card-checked.tsx";
+import { CardShownPage, cardsOf, OldCardsPage, TrialPage } from "./card-shown.tsx";
 import { type CardWork, NEW_WORK, typingDone } from "./card-work.ts";
 import { cardSections } from "./forms/card-specs.ts";
 import { Form } from "./parts/form.tsx";
 import { Page } from "./parts/page.tsx";
-import { Sheet } from "./parts/sheet.tsx";
 import { problemsNotice } from "./setup-pages.tsx";
 
 export function CardPages(props: CardPagesProps) {
   const { work, change, me, onBack } = props;
   const to = (next: Partial<CardWork>) => change((before) => ({ ...before, problems: [], ...next }));
+  const show = (card: SignedCard | null) => to({ stage: "shown", shown: card?.hash ?? null });
   const back = <BigButton role="choice" safe label={DRAWER.back} onPress={onBack} />;
   switch (work.stage) {
     case "start":
@@ -23,21 +26,23 @@ export function CardPages(props: CardPagesProps) {
           actions={
             <>
               {back}
-              {me.card ? <BigButton role="choice" label={CARD.readIt} onPress={() => to({ stage: "in force" })} /> : null}
+              {me.card ? <BigButton role="choice" label={CARD.readIt} onPress={() => show(me.card)} /> : null}
+              {me.nextCard ? <BigButton role="choice" label={CARD.readNext} onPress={() => show(me.nextCard)} /> : null}
+              {me.pastCards.length > 0 ? (
+                <BigButton role="choice" label={CARD.oldCards} onPress={() => to({ stage: "old cards" })} />
+              ) : null}
+              {me.card ? <BigButton role="choice" label={TRIAL.open} onPress={() => to({ stage: "trial" })} /> : null}
               <BigButton role="main" label={CARD.typeNew} onPress={() => to({ stage: "first" })} />
             </>
           }
         />
       );
-    case "in force":
-      return (
-        <Page
-          title={DRAWER.card(me.person.name)}
-          actions={<BigButton role="main" safe label={DRAWER.back} onPress={() => to({ stage: "start" })} />}
-        >
-          {me.card ? <Sheet card={me.card.card} /> : null}
-        </Page>
-      );
+    case "shown":
+      return <CardShownPage me={me} hash={work.shown ?? ""} onBack={() => to({ stage: "start" })} />;
+    case "old cards":
+      return <OldCardsPage me={me} onBack={() => to({ stage: "start" })} onOpen={(shown) => to({ stage: "shown", shown })} />;
+    case "trial":
+      return me.card ? <TrialPage me={me} card={(me.nextCard ?? me.card).card} onBack={() => to({ stage: "start" })} /> : null;
     case "first":
     case "second":
       return <TypingPage key={work.stage} {...props} stage={work.stage} />;
@@ -47,7 +52,12 @@ export function CardPages(props: CardPagesProps) {
       return (
         <Page
           title={CARD.signedTitle}
-          lines={me.card ? [DRAWER.saved, CARD.signedLine(me.card.card)] : [DRAWER.saved]}
+          lines={[
+            DRAWER.saved,
+            ...cardsOf(me)
+              .slice(0, 1)
+              .map(({ card }) => CARD.signedLine(card)),
+          ]}
           actions={
             <BigButton
               role="main"

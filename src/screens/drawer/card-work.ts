@@ -7,7 +7,7 @@ import type { Draft, Problem } from "#keeping/problem.ts";
 import { type Held, type Signed, signCard } from "#keeping/sign.ts";
 import type { KeeperHere } from "./ports.ts";
 
-export type Stage = "start" | "first" | "second" | "checked" | "signed" | "in force";
+export type Stage = "start" | "first" | "second" | "checked" | "signed" | "shown" | "old cards" | "trial";
 
 export interface CardWork {
   stage: Stage;
@@ -17,17 +17,31 @@ export interface CardWork {
   agreed: readonly string[];
   /** The keeper confirmed that the clinic ends the card in force. */
   endsOld: boolean;
+  /** Parts of the sheet that were read against the paper; all of them, and it may be signed. */
+  partsRead: number;
+  /** The card that is looked at, by its hash. */
+  shown: string | null;
   problems: readonly Problem[];
 }
 
-export const NEW_WORK: CardWork = { stage: "start", first: EMPTY_CARD, second: EMPTY_CARD, agreed: [], endsOld: false, problems: [] };
+export const NEW_WORK: CardWork = {
+  stage: "start",
+  first: EMPTY_CARD,
+  second: EMPTY_CARD,
+  agreed: [],
+  endsOld: false,
+  partsRead: 0,
+  shown: null,
+  problems: [],
+};
 
 /** One typing is done: its problems, or the next stage. */
 export function typingDone(work: CardWork, person: string): CardWork {
   const draft = work.stage === "first" ? work.first : work.second;
   const read = readCard(draft, person);
   if (!read.ok) return { ...work, problems: read.problems };
-  return { ...work, problems: [], stage: work.stage === "first" ? "second" : "checked" };
+  // Whatever was read back before, it was another typing.
+  return { ...work, problems: [], partsRead: 0, endsOld: false, stage: work.stage === "first" ? "second" : "checked" };
 }
 
 export interface Signer {

@@ -71,9 +71,16 @@ function caution(c: { caution: string } & Record<string, unknown>): string {
   }
 }
 
+/** A printed number holds both parts: said apart where the card names the part for the food. */
+function partsOfRow(told: ToldDose): string[] {
+  const printed = told.why.some(({ reason }) => reason === "band" || reason === "cell");
+  if (!printed || told.food <= 0 || told.correction <= 0) return [];
+  return [`${unitsOf(told.food)} ${told.food === 1 ? "is" : "are"} for the food, ${number(told.correction)} because the reading is high.`];
+}
+
 /** Two short sentences at most about why, then cautions. */
 export function whyTold(told: ToldDose): string[] {
-  const reasons = told.why.map((w) => reason(w as Loose)).filter((s) => s !== "");
+  const reasons = [...told.why.map((w) => reason(w as Loose)).filter((s) => s !== ""), ...partsOfRow(told)];
   const cautions = told.cautions.map((c) => caution(c as { caution: string } & Record<string, unknown>)).filter((s) => s !== "");
   return [...reasons.slice(0, 3), ...cautions];
 }

@@ -1,6 +1,8 @@
 // @vitest-environment jsdom
 import { cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import type { DoseCard } from "#events/card.ts";
+import type { Of } from "#events/happened.ts";
 import { units } from "#events/quantity.ts";
 import type { NewFact } from "#walk/decide.ts";
 import { fieldName } from "#words/en/drawer/fields.ts";
@@ -24,6 +26,12 @@ async function toFirstTyping() {
   await openWithPin();
   await enter("Dose card of Odile");
   await enter("Type a new card");
+}
+
+/** Reads part after part against the paper. */
+async function readAll() {
+  for (let i = 0; i < 20 && heading() !== "Sign the card"; i++) await enter("I read it. It matches");
+  expect(heading()).toBe("Sign the card");
 }
 
 describe("a new household", () => {
@@ -110,10 +118,15 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
       for (const box of screen.getAllByRole("checkbox")) space(box);
       await enter("Go on");
     }
-    expect(heading()).toBe("Read it aloud");
+    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 10)");
+    await enter("I read it. It matches");
     expect(screen.getByText("71 to 140 mg/dL: 4 units")).toBeTruthy();
-    expect(document.querySelector("section[aria-label='Care'] dd")?.textContent).toBe("20 seconds (blank on the card: the usual)");
-    await enter("I read it. It matches. Sign");
+    expect(buttons()).not.toContain("Sign the card");
+    for (let i = 0; i < 7; i++) await enter("I read it. It matches");
+    expect(heading()).toBe("Read aloud: Care (9 of 10)");
+    expect(document.querySelector("dd")?.textContent).toBe("20 seconds (blank on the card: the usual)");
+    await readAll();
+    await enter("Sign the card");
     expect(heading()).toBe("Signed");
     expect(stored).toEqual([
       {
@@ -141,14 +154,14 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
     expect(heading()).toBe("The two typings differ");
     const rows = within(screen.getByRole("table")).getAllByRole("row").slice(1);
     expect(rows.map((row) => [...row.children].map((cell) => cell.textContent))).toEqual([["Dinner: units", "8 units", "80 units"]]);
-    expect(buttons()).not.toContain("I read it. It matches. Sign");
+    expect(buttons()).not.toContain("I read it. It matches");
     expect(stored).toEqual([]);
 
     await enter("Change the second typing");
     expect(screen.getByLabelText<HTMLInputElement>("Dinner: units").value).toBe("80");
     type("Dinner: units", "8");
     await enter("Compare both typings");
-    expect(heading()).toBe("Read it aloud");
+    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 10)");
   });
 
   it("asks about an odd number before the reading aloud, each line by itself", async () => {
@@ -165,8 +178,8 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
     expect(trouble()).toContain("Some lines are not ticked.");
     for (const box of screen.getAllByRole("checkbox")) space(box);
     await enter("Go on");
-    expect(heading()).toBe("Read it aloud");
-    await enter("I read it. It matches. Sign");
+    await readAll();
+    await enter("Sign the card");
     expect(stored).toHaveLength(1);
   });
 
@@ -201,9 +214,90 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
       fill(withoutDefaults(typed(fixedCard)));
       await enter(done);
     }
-    await enter("I read it. It matches. Sign");
-    expect(heading()).toBe("Read it aloud");
+    await readAll();
+    await enter("Sign the card");
+    expect(heading()).toBe("Sign the card");
     expect(trouble()).toContain("the disk is full");
+  });
+});
+
+describe("cards across time", { timeout: 30_000 }, () => {
+  const signedOf = (card: DoseCard, cardHash: string): Of<"card signed"> => ({
+    type: "card signed",
+    card,
+    cardHash,
+    signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-06-01", typedTwice: true, readBack: true },
+  });
+  const signedEvent = (card: DoseCard, hash: string): NewFact => ({ person: "odile", walk: null, event: signedOf(card, hash) });
+  const oneCard = withFacts([signedEvent(fixedCard, "h1")], home);
+
+  async function typeTwice(card: DoseCard) {
+    await toFirstTyping();
+    for (const done of ["First typing is done", "Compare both typings"]) {
+      fill(withoutDefaults(typed(card)));
+      await enter(done);
+    }
+  }
+
+  it("does not sign a card for days on which another holds, before the keeper says that the clinic ends the old one", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={oneCard} stored={stored} />);
+    await typeTwice({ ...fixedCard, validFrom: "2026-06-10" });
+    expect(heading()).toBe("Two cards for the same days");
+    expect(document.body.textContent).toContain("It holds until 1 June 2027.");
+    await enter("The old card ends before 10 June 2026");
+    await readAll();
+    await enter("Sign the card");
+    expect(stored[0]?.event).toMatchObject({ type: "card signed", waits: true, ends: ["h1"] });
+    expect(screen.getByText("The card holds from 10 June 2026.")).toBeTruthy();
+  });
+
+  it("asks anew for everything after a change", async () => {
+    render(<Kitchen start={oneCard} />);
+    await typeTwice({ ...fixedCard, validFrom: "2026-06-10" });
+    await enter("The old card ends before 10 June 2026");
+    await enter("I read it. It matches");
+    await enter("Something differs. Change it");
+    expect(heading()).toBe("First typing");
+    await enter("First typing is done");
+    await enter("Compare both typings");
+    expect(heading()).toBe("Two cards for the same days");
+  });
+
+  it("keeps old cards to be read, and the next one", async () => {
+    const next = { ...fixedCard, validFrom: "2026-07-01" };
+    const waiting: NewFact = { person: "odile", walk: null, event: { ...signedOf(next, "h3"), waits: true } };
+    render(<Kitchen start={withFacts([signedEvent({ ...fixedCard, validFrom: "2026-06-02" }, "h2"), waiting], oneCard)} />);
+    await openWithPin();
+    await enter("Dose card of Odile");
+    expect(screen.getByText("A new card is signed. It begins on 1 July 2026.")).toBeTruthy();
+    await enter("Read the next card");
+    expect(screen.getByText("It begins on 1 July 2026 and ends on 1 June 2027.")).toBeTruthy();
+    await enter("Back to the drawer");
+    await enter("Old cards");
+    await enter("From 1 January 2026, signed on 1 June 2026");
+    expect(screen.getByText("It begins on 1 January 2026 and ends on 1 June 2027.")).toBeTruthy();
+    expect(screen.getByText("Ines signed it on 1 June 2026.")).toBeTruthy();
+  });
+
+  it("prints what would be told, for the clinic to tick", async () => {
+    const print = vi.spyOn(window, "print").mockImplementation(() => undefined);
+    render(<Kitchen start={withFacts([signedEvent({ ...bandsCard, validFrom: "2026-06-02" }, "h2")], oneCard)} />);
+    await openWithPin();
+    await enter("Dose card of Odile");
+    await enter("Trial sheet for the clinic");
+    const rows = within(screen.getByRole("table"))
+      .getAllByRole("row")
+      .map((row) => [...row.children].map((cell) => cell.textContent));
+    expect(rows).toContainEqual([
+      "181 mg/dL before breakfast",
+      "8 units. The card's row is 181 to 220. 4 units are for the food, 4 because the reading is high.",
+      "☐",
+    ]);
+    expect(rows).toContainEqual(["70 mg/dL before breakfast", "No dose. The reading is low. A low comes first.", "☐"]);
+    await enter("Print it");
+    expect(print).toHaveBeenCalledOnce();
+    print.mockRestore();
   });
 });
 

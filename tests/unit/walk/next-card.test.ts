@@ -1,5 +1,6 @@
 // A card that was signed ahead holds from its day on, and not before.
 import { describe, expect, it } from "vitest";
+import type { DoseCard } from "#events/card.ts";
 import { units } from "#events/quantity.ts";
 import { fold } from "#walk/fold.ts";
 import { bring, odileAt, walk } from "../../kit/explore/at-table.ts";
@@ -9,10 +10,10 @@ import type { Table } from "../../kit/table.ts";
 
 const HALF_A_DAY = 12 * 3600;
 /** The table stands at noon on 5 June. */
-const next = {
+const next: DoseCard = {
   ...fixedCard,
   validFrom: "2026-06-06",
-  meals: { ...fixedCard.meals, breakfast: { kind: "fixed units" as const, units: units(5) } },
+  meals: { ...fixedCard.meals, breakfast: { kind: "fixed units", units: units(5) } },
 };
 
 function sign(t: Table, card = next, hash = "next", waits = true): Table {

@@ -1,6 +1,19 @@
 // The whole card as lines, to be read aloud against the paper.
 import type { DoseCard } from "#events/card.ts";
-import { cardSheet } from "#words/en/drawer/sheet.ts";
+import { cardSheet, type SheetPart } from "#words/en/drawer/sheet.ts";
+
+export function SheetPartLines({ part }: { part: SheetPart }) {
+  return (
+    <dl class="sheet">
+      {part.lines.map((line) => (
+        <div key={line.label} class="sheet-line">
+          <dt>{line.label}</dt>
+          <dd>{line.value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
 
 export function Sheet({ card }: { card: DoseCard }) {
   return (
@@ -8,14 +21,7 @@ export function Sheet({ card }: { card: DoseCard }) {
       {cardSheet(card).map((part) => (
         <section key={part.heading} aria-label={part.heading}>
           <h2>{part.heading}</h2>
-          <dl class="sheet">
-            {part.lines.map((line) => (
-              <div key={line.label} class="sheet-line">
-                <dt>{line.label}</dt>
-                <dd>{line.value}</dd>
-              </div>
-            ))}
-          </dl>
+          <SheetPartLines part={part} />
         </section>
       ))}
     </>
