@@ -1,5 +1,6 @@
 // What the steps say from "taken already?" to the dose.
 import { plateTotal } from "#rules/food/plate.ts";
+import { isAfterLow } from "#walk/after-low.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
 import { cardStage } from "#walk/steps/card.ts";
@@ -75,7 +76,11 @@ export function sayPlate(c: Ctx): Say {
     case "count":
       return {
         title: "What is on your plate?",
-        lines: c.walk.lines.length > 0 ? plateWords.soFar(plateTotal(c.walk.lines)) : ["What will you eat?"],
+        lines: [
+          // Mistake 32: sugar that treated a low is not dosed for, and grams typed by hand do not say what they are.
+          ...(isAfterLow(c) ? ["Do not count the sugar for your low."] : []),
+          ...(c.walk.lines.length > 0 ? plateWords.soFar(plateTotal(c.walk.lines)) : ["What will you eat?"]),
+        ],
       };
     case "ready": {
       const grams = c.walk.plate?.grams;
