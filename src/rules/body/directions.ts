@@ -44,7 +44,7 @@ const REGION_OF: Record<Landmark, Region> = {
   "hip bone": "buttock",
 };
 
-const outWay = (region: Region, side: Side): Way => {
+export const outWay = (region: Region, side: Side): Way => {
   if (region === "belly") return side;
   return region === "arm" ? "towards the back" : "outwards";
 };

@@ -7,7 +7,7 @@ export type Tellable = { readonly measure: Measure; readonly count: number; read
 /** More fingers side by side are miscounted; more hands lose their way. Own choice, no source. */
 const MOST_FINGERS = 6;
 /** For the densest pattern alone: three or four times four fingers and some more, from the nearer landmark of the largest body. */
-const MOST_FINGERS_COUNTED_ON = 24;
+export const MOST_FINGERS_COUNTED_ON = 24;
 const MOST_HANDS = 4;
 
 export const lengthMm = (measure: Measure, count: number, body: BodyMeasures): number =>

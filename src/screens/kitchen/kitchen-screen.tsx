@@ -3,6 +3,7 @@ import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
+import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
@@ -12,12 +13,13 @@ import { clock, dayAndMonth } from "#words/en/when.ts";
 import { markedName } from "#words/en/who.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
+import { LumpsScreen } from "./lumps-screen.tsx";
 
-type Wish = "meal" | "taken" | "low" | "answer";
+type Wish = "meal" | "taken" | "low" | "answer" | "lumps";
 /** A small screen over the resting one. */
 export type KitchenView =
   | { at: "who"; wish: Wish }
-  | { at: "meal" | "taken" | "later" | "answer"; person: string }
+  | { at: "meal" | "taken" | "later" | "answer" | "lumps"; person: string }
   | { at: "answered"; person: string; lines: string[] };
 
 export interface KitchenScreenProps {
@@ -79,6 +81,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           lines={[FIXED.who]}
           buttons={people
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
+            .filter((p) => view.wish !== "lumps" || lumpQuestionDue(house, p, now))
             .map((p) => ({ label: markedName(p.person), press: () => go(view.wish, p) }))}
         />
       );
@@ -127,6 +130,10 @@ export function KitchenScreen(props: KitchenScreenProps) {
       }));
       return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;
     }
+    case "lumps": {
+      const me = house.people[view.person];
+      return me ? <LumpsScreen {...common} me={me} now={now} onIntent={onIntent} onDone={rest} /> : null;
+    }
     case "answered":
       return (
         <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={[{ label: FIXED.ok, role: "main", press: rest }]} />
@@ -152,7 +159,11 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   const didI: ChoiceButton = { label: FIXED.didI, press: () => onWish("taken") };
   const low: ChoiceButton = { label: FIXED.low, role: "stop", press: () => onWish("low") };
   const tell: ChoiceButton[] = answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [];
-  const book: ChoiceButton = { label: FIXED.dayBook, press: props.onDayBook };
+  // While it stands, the question about lumps has the place of the day book, which is behind Help too.
+  const lumps = people.some((p) => lumpQuestionDue(house, p, now));
+  const book: ChoiceButton = lumps
+    ? { label: FIXED.lumps, press: () => onWish("lumps") }
+    : { label: FIXED.dayBook, press: props.onDayBook };
   // Four stand at once, the main one at the lower right. Of more, what presses comes first and the rest is behind More.
   const few = [didI, book, low, ...start];
   const buttons = carryOn.length + tell.length === 0 ? few : [...carryOn, low, ...tell, didI, ...start, book];

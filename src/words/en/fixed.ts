@@ -41,6 +41,7 @@ export const FIXED = {
   didI: "Did I take it?",
   low: "I feel low",
   dayBook: "Day book",
+  lumps: "Feel for lumps",
   drawer: "Drawer",
   about: "About Tablebell",
   voiceMode: "Who speaks?",

@@ -4,10 +4,12 @@ import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { bellNow } from "#walk/bell.ts";
 import { GUARDS } from "#walk/guards.ts";
+import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
 import { ago, unitsOf } from "./amounts.ts";
 import { FIXED } from "./fixed.ts";
+import { sayLumpsDue } from "./lumps.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
 /** One truthful sentence or two, at any hour; what is not known is said as not known. */
@@ -81,6 +83,7 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
     const open = unfinished(house, me, now);
     if (open) lines.push(open);
     if (mealQuestionDue(me, now, sure)) lines.push(`${me.person.name}, how much of the meal did you eat?`);
+    if (lumpQuestionDue(house, me, now)) lines.push(sayLumpsDue(me));
     return lines;
   });
 }
