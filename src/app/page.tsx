@@ -1,7 +1,9 @@
 // The page of an open household: the app, with the day book and the drawer behind it.
 import { v7 as newId } from "uuid";
 import { DEMO_PIN } from "#demo-data/household.ts";
+import { chanceBytes } from "#devices/chance.ts";
 import type { LogPort } from "#events/log-port.ts";
+import { CODE_SIGNS, codeFrom } from "#keeping/recovery.ts";
 import { localParts } from "#rules/time/local.ts";
 import { App } from "./app.tsx";
 import { cardHash } from "./card-hash.ts";
@@ -40,6 +42,7 @@ export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
       tries={{ wrong: prefs.pinWrong, at: prefs.pinAt }}
       onTries={({ wrong, at }) => desk.change({ pinWrong: wrong, pinAt: at })}
       newId={() => newId()}
+      newCode={() => codeFrom(chanceBytes(CODE_SIGNS))}
       onClose={close}
       {...(demo
         ? { demoPin: DEMO_PIN, onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) }

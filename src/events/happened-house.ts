@@ -8,10 +8,18 @@ import { noGo } from "./spot.ts";
 const householdBegun = z.object({ type: z.literal("household begun"), household });
 const personAdded = z.object({ type: z.literal("person added"), person });
 const personChanged = z.object({ type: z.literal("person changed"), person, keeper: z.string() });
-const keeperAdded = z.object({
-  type: z.literal("keeper added"),
-  keeper: z.object({ id: z.string(), name: z.string(), pin: z.object({ salt: z.string(), hash: z.string(), rounds: z.number() }) }),
+/** What is kept of a secret: never the secret itself. */
+const secret = z.object({ salt: z.string(), hash: z.string(), rounds: z.number() });
+const keeperAdded = z.object({ type: z.literal("keeper added"), keeper: z.object({ id: z.string(), name: z.string(), pin: secret }) });
+/** By the printed code: then that code is used up. */
+const pinChanged = z.object({
+  type: z.literal("keeper PIN changed"),
+  keeper: z.string(),
+  pin: secret,
+  by: z.enum(["PIN", "printed code"]),
 });
+/** A new printed code takes the place of the one before. */
+const codeMade = z.object({ type: z.literal("recovery code made"), keeper: z.string(), code: secret });
 /**
  * A card comes into force only by this. cardHash names it for ever.
  * waits: it begins on a later day, and until then the card before it holds; "card began" is that day.
@@ -58,6 +66,8 @@ export const houseEvents = [
   personAdded,
   personChanged,
   keeperAdded,
+  pinChanged,
+  codeMade,
   cardSigned,
   cardBegan,
   penAdded,

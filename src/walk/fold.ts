@@ -203,7 +203,13 @@ export function fold(state: HouseState, fact: Fact): HouseState {
     case "household begun":
       return { ...base, household: event.household };
     case "keeper added":
-      return { ...base, keepers: [...base.keepers, event.keeper] };
+      return { ...base, keepers: [...base.keepers, { ...event.keeper, recovery: null }] };
+    case "keeper PIN changed": {
+      const used = event.by === "printed code" ? { recovery: null } : {};
+      return { ...base, keepers: base.keepers.map((k) => (k.id === event.keeper ? { ...k, pin: event.pin, ...used } : k)) };
+    }
+    case "recovery code made":
+      return { ...base, keepers: base.keepers.map((k) => (k.id === event.keeper ? { ...k, recovery: event.code } : k)) };
     case "person added":
       return {
         ...base,

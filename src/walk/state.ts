@@ -169,10 +169,17 @@ export interface PersonState {
   cleanWalks: number;
 }
 
+interface SecretKept {
+  salt: string;
+  hash: string;
+  rounds: number;
+}
+
 export interface HouseState {
   household: Household | null;
   people: Record<string, PersonState>;
-  keepers: { id: string; name: string; pin: { salt: string; hash: string; rounds: number } }[];
+  /** recovery: of the printed code that opens the drawer once when the PIN is forgotten; null where there is none. */
+  keepers: { id: string; name: string; pin: SecretKept; recovery: SecretKept | null }[];
   /** Whose walk is on the screen; null is the kitchen screen. */
   front: string | null;
   lastSeq: number;

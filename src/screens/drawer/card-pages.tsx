@@ -2,8 +2,9 @@
 import { useMemo } from "preact/hooks";
 import { BigButton } from "#ui/button.tsx";
 import type { SignedCard } from "#walk/state.ts";
+import { CARD } from "#words/en/drawer/card.ts";
 import { TRIAL } from "#words/en/drawer/trial.ts";
-import { CARD, DRAWER } from "#words/en/drawer.ts";
+import { DRAWER } from "#words/en/drawer.ts";
 import { type CardPagesProps, CheckedPage } from "./card-checked.tsx";
 import { CardShownPage, cardsOf, OldCardsPage, TrialPage } from "./card-shown.tsx";
 import { type CardWork, NEW_WORK, typingDone } from "./card-work.ts";

@@ -2,8 +2,9 @@
 import { trialOf } from "#keeping/trial.ts";
 import { BigButton } from "#ui/button.tsx";
 import type { PersonState, SignedCard } from "#walk/state.ts";
+import { CARD } from "#words/en/drawer/card.ts";
 import { answerWords, askedWords, TRIAL } from "#words/en/drawer/trial.ts";
-import { CARD, DRAWER } from "#words/en/drawer.ts";
+import { DRAWER } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
 import { Sheet } from "./parts/sheet.tsx";
 import "#ui/paper.css";

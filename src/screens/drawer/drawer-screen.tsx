@@ -10,6 +10,7 @@ import { CardPages } from "./card-pages.tsx";
 import { type CardWork, NEW_WORK } from "./card-work.ts";
 import { Gate } from "./gate.tsx";
 import { MeasurePage, MenuPage, PensPage, PutAsidePage, SizesPage, type View } from "./list-pages.tsx";
+import { CodePage, NewPinPage, RecoverPage } from "./pin-pages.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
 import { type DraftKept, HouseholdPage, type Keep, KeeperPage, PenPage, PersonPage, startOfPerson } from "./setup-pages.tsx";
 import "./drawer-forms.css";
@@ -22,6 +23,7 @@ export function DrawerScreen(props: DrawerProps) {
   const { house } = props;
   const [keeper, setKeeper] = useState<KeeperHere | null>(null);
   const [view, setView] = useState<View>(MENU);
+  const [forgot, setForgot] = useState<{ keeper: string; right: boolean } | null>(null);
   const [said, setSaid] = useState<string | null>(null);
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const [works, setWorks] = useState<Readonly<Record<string, CardWork>>>({});
@@ -75,7 +77,31 @@ export function DrawerScreen(props: DrawerProps) {
       <KeeperPage key="first keeper" drawer={props} keep={keep} first {...draftOf("keeper", {})} back={close} extra={own} onDone={done} />
     );
   }
-  if (keeper === null) return <Gate {...props} extra={own} onOpen={setKeeper} />;
+  if (keeper === null) {
+    const lost = house.keepers.find((k) => k.id === forgot?.keeper);
+    if (!lost || !forgot)
+      return <Gate {...props} extra={own} onOpen={setKeeper} onForgot={(id) => setForgot({ keeper: id, right: false })} />;
+    const toGate = () => setForgot(null);
+    if (!forgot.right)
+      return <RecoverPage drawer={props} keeper={lost} onRight={() => setForgot({ keeper: lost.id, right: true })} onBack={toGate} />;
+    const done = () => {
+      setForgot(null);
+      setKeeper({ id: lost.id, name: lost.name });
+      savedTo("PIN", MENU);
+    };
+    return (
+      <NewPinPage
+        key="new PIN"
+        drawer={props}
+        keep={keep}
+        keeper={lost}
+        by="printed code"
+        {...draftOf("PIN", {})}
+        back={{ ...close, onPress: toGate }}
+        onDone={done}
+      />
+    );
+  }
 
   const me = "person" in view && view.person !== null ? (house.people[view.person] ?? null) : null;
   const page = { drawer: props, keep, back };
@@ -90,6 +116,10 @@ export function DrawerScreen(props: DrawerProps) {
     }
     case "keeper":
       return <KeeperPage key="keeper" {...page} first={false} {...draftOf("keeper", {})} onDone={() => savedTo("keeper", MENU)} />;
+    case "PIN":
+      return <NewPinPage key="PIN" {...page} keeper={keeper} by="PIN" {...draftOf("PIN", {})} onDone={() => savedTo("PIN", MENU)} />;
+    case "code":
+      return <CodePage key="code" {...page} keeper={keeper} onBack={back.onPress} />;
     case "person": {
       const name = `person ${view.person ?? "new"}`;
       return (

@@ -1,16 +1,17 @@
 // The way in: which keeper, and the PIN. Wrong tries make the next one wait, longer each time.
 import type { ComponentChildren } from "preact";
-import { useEffect, useState } from "preact/hooks";
-import { afterWrong, NO_TRIES, pinWait, settled } from "#keeping/pin.ts";
+import { useState } from "preact/hooks";
 import { BigButton } from "#ui/button.tsx";
 import type { NoticeProps } from "#ui/notice.tsx";
 import { TextField } from "#ui/text-field.tsx";
-import { DRAWER, waitWords } from "#words/en/drawer.ts";
+import { DRAWER } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
+import { useTries } from "./tries.ts";
 
 interface GateProps extends Pick<DrawerProps, "house" | "now" | "checkPin" | "tries" | "onTries" | "onClose" | "demoPin"> {
   onOpen(keeper: KeeperHere): void;
+  onForgot(keeper: string): void;
   /** Further buttons, for whoever has no PIN. */
   extra: ComponentChildren;
 }
@@ -37,46 +38,37 @@ function PinPage({
   onOther,
   ...props
 }: GateProps & { keeper: GateProps["house"]["keepers"][number]; onOther: (() => void) | null }) {
-  const { tries, onTries, now } = props;
+  const tries = useTries(props);
   const [pin, setPin] = useState("");
   const [checking, setChecking] = useState(false);
   const [notice, setNotice] = useState<NoticeProps | null>(null);
-  useEffect(() => {
-    if (tries.at > now.wall) onTries(settled(tries, now.wall));
-  }, [tries, now.wall]);
-  const wait = pinWait(tries, now.wall);
 
   const open = async () => {
-    if (checking || wait > 0 || pin === "") return;
+    if (checking || tries.waiting !== null || pin === "") return;
     setChecking(true);
     setNotice(null);
     const answer = await props.checkPin(pin, keeper.pin);
     setChecking(false);
     if (answer === "right") {
-      onTries(NO_TRIES);
+      tries.right();
       props.onOpen({ id: keeper.id, name: keeper.name });
       return;
     }
     setPin("");
-    if (answer === "not supported") {
-      setNotice({ heading: DRAWER.noCheckHeading, ...DRAWER.noCheck });
-      return;
-    }
-    const next = afterWrong(tries, now.wall);
-    onTries(next);
-    const left = pinWait(next, now.wall);
-    setNotice({ heading: DRAWER.wrongPin, ...DRAWER.wrongPinParts(left > 0 ? DRAWER.waitFor(waitWords(left)) : null) });
+    if (answer === "not supported") setNotice({ heading: DRAWER.noCheckHeading, ...DRAWER.noCheck });
+    else setNotice({ heading: DRAWER.wrongPin, ...DRAWER.wrongPinParts(tries.wrong()) });
   };
   return (
     <Page
       title={DRAWER.pinTitle(keeper.name)}
       lines={props.demoPin === undefined ? [] : [DRAWER.demoLine, DRAWER.demoPin(props.demoPin)]}
       notice={notice}
-      said={checking ? DRAWER.checking : wait > 0 ? DRAWER.waitFor(waitWords(wait)) : null}
+      said={checking ? DRAWER.checking : tries.waiting}
       actions={
         <>
           <BigButton role="choice" safe label={DRAWER.close} onPress={props.onClose} />
           {props.extra}
+          <BigButton role="choice" label={DRAWER.forgot} onPress={() => props.onForgot(keeper.id)} />
           {onOther ? <BigButton role="choice" label={DRAWER.another} onPress={onOther} /> : null}
           <BigButton role="main" label={DRAWER.open} onPress={() => void open()} />
         </>

@@ -11,7 +11,7 @@ import type { DrawerProps, KeeperHere } from "./ports.ts";
 import type { Keep } from "./setup-pages.tsx";
 
 export type View =
-  | { at: "menu" | "household" | "keeper" | "sizes" | "measure" | "start own" | "empty demo" }
+  | { at: "menu" | "household" | "keeper" | "PIN" | "code" | "sizes" | "measure" | "start own" | "empty demo" }
   | { at: "person"; person: string | null }
   | { at: "pens" | "pen" | "card"; person: string }
   | { at: "put aside"; person: string; pen: string };
@@ -19,11 +19,16 @@ export type View =
 /** What a walk still needs before it can tell a dose. */
 function missing(house: HouseState): string[] {
   const people = Object.values(house.people);
-  if (people.length === 0) return [DRAWER.noPerson];
-  return people.flatMap((me) => [
-    ...(me.card ? [] : [DRAWER.noCard(me.person.name)]),
-    ...(me.pens.some((p) => !p.retired && p.pen.kind === "mealtime") ? [] : [DRAWER.noPen(me.person.name)]),
-  ]);
+  const codes =
+    house.household?.kind === "demo" ? [] : house.keepers.filter((k) => k.recovery === null).map((k) => DRAWER.noCodeYet(k.name));
+  if (people.length === 0) return [DRAWER.noPerson, ...codes];
+  return [
+    ...people.flatMap((me) => [
+      ...(me.card ? [] : [DRAWER.noCard(me.person.name)]),
+      ...(me.pens.some((p) => !p.retired && p.pen.kind === "mealtime") ? [] : [DRAWER.noPen(me.person.name)]),
+    ]),
+    ...codes,
+  ];
 }
 
 export function MenuPage({
@@ -67,6 +72,8 @@ export function MenuPage({
         {item(DRAWER.addPerson, { at: "person", person: null })}
         {item(DRAWER.householdChange, { at: "household" })}
         {item(DRAWER.addKeeper, { at: "keeper" })}
+        {item(DRAWER.changePin, { at: "PIN" })}
+        {item(DRAWER.makeCode, { at: "code" })}
         {item(DRAWER.sizes, { at: "sizes" })}
         {drawer.onStartOwn ? item(DRAWER.startOwn, { at: "start own" }) : null}
         {drawer.onEmptyDemo ? item(DRAWER.emptyDemo, { at: "empty demo" }) : null}

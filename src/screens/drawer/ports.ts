@@ -36,6 +36,8 @@ export interface DrawerProps {
   tries: PinTries;
   onTries(tries: PinTries): void;
   newId(): string;
+  /** A printed code for a forgotten PIN, from a good source of chance. */
+  newCode(): string;
   onClose(): void;
   /** Given in the demo: the PIN that opens its drawer to everybody, shown at the gate. */
   demoPin?: string;

@@ -9,7 +9,7 @@ import { fieldName } from "#words/en/drawer/fields.ts";
 import { bandsCard, fixedCard, odile, odilePen } from "../../kit/people.ts";
 import { typed } from "../../unit/keeping/typing.ts";
 import { buttons } from "../calm-press.ts";
-import { begun, choose, enter, fill, hashOf, ines, Kitchen, NOW, openWithPin, space, type, withFacts } from "./kitchen-drawer.tsx";
+import { begun, CODE, choose, enter, fill, hashOf, ines, Kitchen, NOW, openWithPin, space, type, withFacts } from "./kitchen-drawer.tsx";
 
 afterEach(() => cleanup());
 
@@ -96,8 +96,97 @@ describe("the way in", () => {
 
   it("shows nothing of the house before the PIN", () => {
     render(<Kitchen start={home} />);
-    expect(buttons()).toEqual(["Close the drawer", "Open the drawer"]);
+    expect(buttons()).toEqual(["Close the drawer", "I forgot my PIN", "Open the drawer"]);
     expect(document.body.textContent).not.toContain("Odile");
+  });
+});
+
+describe("a forgotten PIN", () => {
+  const withCode = withFacts(
+    [
+      {
+        person: null,
+        walk: null,
+        event: { type: "recovery code made", keeper: "k1", code: { salt: "", hash: [...CODE].reverse().join(""), rounds: 1 } },
+      },
+    ],
+    home,
+  );
+
+  it("is replaced by the printed code, typed in small letters without dashes, and the code opens nothing again", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={withCode} stored={stored} />);
+    await enter("I forgot my PIN");
+    type("Printed code", "abcd efgh jklm npqr");
+    await enter("Open the drawer");
+    expect(heading()).toBe("Ines, a new PIN");
+    fill({ "keeper.pin": "4711", "keeper.again": "4711" });
+    await enter("Save");
+    expect(heading()).toBe("Drawer");
+    expect(stored.map((fact) => fact.event)).toEqual([
+      { type: "keeper PIN changed", keeper: "k1", pin: { salt: "", hash: "1174", rounds: 1 }, by: "printed code" },
+    ]);
+    expect(screen.getByText("Ines has no printed code.")).toBeTruthy();
+  });
+
+  it("counts wrong codes with wrong PINs, and makes both wait", async () => {
+    render(<Kitchen start={withCode} />);
+    await openWithPin("2581");
+    await enter("I forgot my PIN");
+    for (const typed of ["ABCD-EFGH-JKLM-NPQS", "no code"]) {
+      type("Printed code", typed);
+      await enter("Open the drawer");
+      expect(trouble()).toContain("It is not the code of this keeper.");
+    }
+    expect(trouble()).toContain("Wait 30 seconds. Then type it again.");
+    type("Printed code", CODE);
+    await enter("Open the drawer");
+    expect(heading()).toBe("Ines, your printed code");
+    await enter("Close the drawer");
+    await openWithPin("2580");
+    expect(heading()).toBe("Ines, your PIN");
+  });
+
+  it("has no other way in where no code was printed, and says so", async () => {
+    render(<Kitchen start={home} />);
+    await enter("I forgot my PIN");
+    expect(trouble()).toContain("This keeper has no printed code.");
+    expect(buttons()).toEqual(["Close the drawer"]);
+  });
+
+  it("is prepared for by a code that is shown once, after it was stored", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await openWithPin();
+    await enter("Print a code for a forgotten PIN");
+    expect(document.body.textContent).not.toContain(CODE);
+    await enter("Make the code");
+    expect(document.body.textContent).toContain(CODE);
+    expect(stored.map((fact) => fact.event)).toMatchObject([{ type: "recovery code made", keeper: "k1" }]);
+    await enter("Back to the drawer");
+    expect(document.body.textContent).not.toContain(CODE);
+  });
+
+  it("shows no code that the disk refused", async () => {
+    render(<Kitchen start={home} refuses="the disk is full" />);
+    await openWithPin();
+    await enter("Print a code for a forgotten PIN");
+    await enter("Make the code");
+    expect(trouble()).toContain("the disk is full");
+    expect(document.body.textContent).not.toContain(CODE);
+  });
+
+  it("may be changed before it is forgotten", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await openWithPin();
+    await enter("Change my PIN");
+    fill({ "keeper.pin": "1234", "keeper.again": "1234" });
+    await enter("Save");
+    expect(stored).toEqual([]);
+    fill({ "keeper.pin": "4711", "keeper.again": "4711" });
+    await enter("Save");
+    expect(stored.map((fact) => fact.event)).toMatchObject([{ type: "keeper PIN changed", keeper: "k1", by: "PIN" }]);
   });
 });
 

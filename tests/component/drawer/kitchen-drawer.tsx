@@ -17,6 +17,8 @@ import { guard, pressKey, wait } from "../calm-press.ts";
 export const NOW = { wall: Date.UTC(2026, 5, 3, 17, 0, 0), mono: 1000, boot: "boot-1", zone: "America/Chicago", offset: -300 };
 export const hashOf = (card: DoseCard): string => `hash of ${canonical(card).length}`;
 
+export const CODE = "ABCD-EFGH-JKLM-NPQR";
+
 /** A PIN that is kept backwards: quick, and not the PIN itself. */
 const backwards = (pin: string) => [...pin].reverse().join("");
 const hashPin: DrawerProps["hashPin"] = async (pin) => ({ salt: "", hash: backwards(pin), rounds: 1 });
@@ -64,6 +66,7 @@ export function Kitchen({ start = emptyHouse, stored = [], refuses, ...over }: K
         hashPin={hashPin}
         checkPin={checkPin}
         newId={() => `id-${ids.next++}`}
+        newCode={() => CODE}
         onClose={() => undefined}
         tries={tries}
         onTries={setTries}

@@ -4,9 +4,9 @@ import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { MEALS } from "#keeping/card-meals.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
+import { CARD } from "#words/en/drawer/card.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
 import { careHint } from "#words/en/drawer/options.ts";
-import { CARD } from "#words/en/drawer.ts";
 import { mealSection } from "./meal-specs.ts";
 import { choice, number, where } from "./specs.ts";
 

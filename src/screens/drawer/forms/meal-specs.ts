@@ -4,8 +4,8 @@ import { MOST_COLUMNS } from "#keeping/card-grid.ts";
 import { MOST_ROWS } from "#keeping/card-rows.ts";
 import type { Draft } from "#keeping/problem.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
+import { CARD } from "#words/en/drawer/card.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
-import { CARD } from "#words/en/drawer.ts";
 import { choice, number, where } from "./specs.ts";
 
 const FIRST_ROWS = 4;

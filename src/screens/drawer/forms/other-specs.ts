@@ -13,15 +13,12 @@ export const HOUSEHOLD: readonly Section[] = [
   },
 ];
 
-export const KEEPER: readonly Section[] = [
-  {
-    specs: [
-      { kind: "name", field: "keeper.name" },
-      { kind: "pin", field: "keeper.pin" },
-      { kind: "pin", field: "keeper.again" },
-    ],
-  },
+const PINS: readonly Spec[] = [
+  { kind: "pin", field: "keeper.pin" },
+  { kind: "pin", field: "keeper.again" },
 ];
+export const KEEPER: readonly Section[] = [{ specs: [{ kind: "name", field: "keeper.name" }, ...PINS] }];
+export const NEW_PIN: readonly Section[] = [{ specs: PINS }];
 
 const meal = (i: number): Spec => {
   const at = `person.usualMeals.${i}`;

@@ -10,6 +10,8 @@ type HouseType =
   | "person added"
   | "person changed"
   | "keeper added"
+  | "keeper PIN changed"
+  | "recovery code made"
   | "card signed"
   | "card began"
   | "pen added"
@@ -51,6 +53,10 @@ export function sayHouse(event: HouseEvent, names: { pen(id: string): string }):
       return `The settings of ${event.person.name} were changed.`;
     case "keeper added":
       return `${event.keeper.name} became a keeper.`;
+    case "keeper PIN changed":
+      return event.by === "PIN" ? "A keeper chose a new PIN." : "A keeper chose a new PIN, by the printed code.";
+    case "recovery code made":
+      return "A keeper made a new printed code.";
     case "card signed": {
       const until = event.card.validUntil === null ? "" : ` until ${dateInWords(event.card.validUntil)}`;
       const ends = event.ends ? " The card before it ends then." : "";
