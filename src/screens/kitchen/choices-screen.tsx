@@ -24,6 +24,10 @@ export interface ChoicesScreenProps {
   banner?: ComponentChildren;
   /** In place of the heading, which then is for screen readers only. */
   head?: ComponentChildren;
+  /** Letters do not grow: these words belong together, and stand on one page. */
+  together?: boolean;
+  /** Beside the words: the one thing to look at. */
+  side?: ComponentChildren;
   /** Only a hand may choose here. */
   byHand?: boolean;
 }
@@ -52,6 +56,8 @@ export function TurnedScreen({
   focusHeading,
   banner,
   head,
+  together = false,
+  side,
 }: Omit<ChoicesScreenProps, "byHand">) {
   const [from, turnTo] = useState(0);
   const which = buttons.map((b) => b.label).join("|");
@@ -67,8 +73,9 @@ export function TurnedScreen({
       moreLabel={FIXED.readOn}
       focusHeading={focusHeading}
       banner={banner}
+      side={side}
       hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
-      dense={anyLong(shown.map((b) => b.label))}
+      dense={together || anyLong(shown.map((b) => b.label))}
       brief={allBrief(shown.map((b) => b.label))}
       actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}
     >

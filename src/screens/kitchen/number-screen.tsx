@@ -24,6 +24,14 @@ export function NumberScreen({ asked, chrome, speaking, focusHeading, banner }: 
       speaking={speaking}
       focusHeading={focusHeading}
       banner={banner}
+      together={soFar !== ""}
+      side={
+        soFar === "" ? null : (
+          <p class="big-number">
+            <span class="big-value">{soFar}</span>
+          </p>
+        )
+      }
       // The digits so far need the room of the heading, which screen readers still have.
       {...(soFar === "" ? {} : { head: null })}
     />

@@ -25,12 +25,12 @@ export const whichOf = (one: string, two: string): string => `${capital(spelled(
 
 const DIGIT = "zero one two three four five six seven eight nine".split(" ");
 
-/** "So far: one, seven." */
-export const soFar = (said: string): string => `So far: ${[...said].map((d) => (d === "." ? "point" : DIGIT[Number(d)])).join(", ")}.`;
+/** "One, seven." The digits so far, and the point. */
+export const soFar = (said: string): string => `${capital([...said].map((d) => (d === "." ? "point" : DIGIT[Number(d)])).join(", "))}.`;
 
 /** What to say next; the digits so far allow at least one of the three. */
 export function sayNext(next: { digits: readonly string[]; point: boolean; done: boolean }): string {
-  const may = [...(next.digits.length > 0 ? ["the next digit"] : []), ...(next.point ? ["point"] : []), ...(next.done ? ["done"] : [])];
+  const may = [...(next.digits.length > 0 ? ["next digit"] : []), ...(next.point ? ["point"] : []), ...(next.done ? ["done"] : [])];
   const last = may.pop() ?? "";
-  return `Say ${may.length > 0 ? `${may.join(", ")}, or ${last}` : last}.`;
+  return `${capital(may.length > 0 ? `${may.join(", ")}, or ${last}` : last)}?`;
 }

@@ -18,8 +18,8 @@ describe("a number said aloud", () => {
     const t = await atReading();
     expect(await t.say("one hundred twelve")).toEqual(readBack("112", "One, one, two."));
     expect(await t.say("no")).toEqual(["Say the first digit."]);
-    expect(await t.say("two")).toEqual(["So far: two.", "Say the next digit, or done."]);
-    expect(await t.say("one")).toEqual(["So far: two, one.", "Say the next digit, or done."]);
+    expect(await t.say("two")).toEqual(["Two.", "Next digit, or done?"]);
+    expect(await t.say("one")).toEqual(["Two, one.", "Next digit, or done?"]);
     expect(t.walk()?.draft).toBeNull();
     expect(await t.say("two")).toEqual(readBack("212", "Two, one, two."));
     expect(t.walk()?.reading).toBeNull();

@@ -12,19 +12,14 @@ describe("a number that was not heard well, in words", () => {
   });
 
   it("tells the digits so far, the point too", () => {
-    expect([soFar("1"), soFar("17"), soFar("5."), soFar("5.5")]).toEqual([
-      "So far: one.",
-      "So far: one, seven.",
-      "So far: five, point.",
-      "So far: five, point, five.",
-    ]);
+    expect([soFar("1"), soFar("17"), soFar("5."), soFar("5.5")]).toEqual(["One.", "One, seven.", "Five, point.", "Five, point, five."]);
   });
 
   it("asks for what may follow", () => {
     const digits = ["1"];
-    expect(sayNext({ digits, point: true, done: true })).toBe("Say the next digit, point, or done.");
-    expect(sayNext({ digits, point: false, done: true })).toBe("Say the next digit, or done.");
-    expect(sayNext({ digits, point: false, done: false })).toBe("Say the next digit.");
-    expect(sayNext({ digits: [], point: true, done: true })).toBe("Say point, or done.");
+    expect(sayNext({ digits, point: true, done: true })).toBe("Next digit, point, or done?");
+    expect(sayNext({ digits, point: false, done: true })).toBe("Next digit, or done?");
+    expect(sayNext({ digits, point: false, done: false })).toBe("Next digit?");
+    expect(sayNext({ digits: [], point: true, done: true })).toBe("Point, or done?");
   });
 });
