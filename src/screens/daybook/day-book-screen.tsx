@@ -38,7 +38,7 @@ export function DayBookScreen(props: DayBookProps) {
   const read = useRows(props, day, asked);
   const me = house.people[chosen];
 
-  if (view === "chart" && me) return <BodyChartPage me={me} today={today} now={now} onBack={() => setView("day")} />;
+  if (view === "chart" && me) return <BodyChartPage me={me} now={now} onBack={() => setView("day")} />;
 
   const turn = (to: LocalDate) => {
     if (to === day) askAgain(asked + 1);

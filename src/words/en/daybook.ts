@@ -34,10 +34,8 @@ export const DAY_BOOK = {
   right: "right",
   day: "Day",
   place: "Place",
-  noSpots: "No spot was used here in 12 weeks.",
   noGo: "Never used here",
   chartNumbers: "Numbers are days since then.",
-  chartTitle: (where: string) => `Spots of the last 12 weeks: ${where}`,
 } as const;
 
 /** "Reading 132 mg/dL." A reading is never written without its unit. */

@@ -185,4 +185,42 @@ describe("the body chart", () => {
     await turn("Body chart");
     expect(screen.getByText("No spot was used here in 12 weeks.")).toBeTruthy();
   });
+
+  it("shows 4 weeks in place of 12, and keeps the part", async () => {
+    const { t, rows } = afterBreakfast();
+    await open({ rowsOfDay: between(rows), house: t.state, now: { ...t.now, wall: t.now.wall + 40 * DAY }, onClose: vi.fn() });
+    await turn("Body chart");
+    expect(screen.getAllByRole("row")).toHaveLength(2);
+    await turn("Show 4 weeks");
+    expect(screen.queryAllByRole("row")).toEqual([]);
+    expect(screen.getByText("No spot was used here in 4 weeks.")).toBeTruthy();
+    expect(screen.getByRole("heading", { level: 1 }).textContent).toBe("Odile: belly");
+    await turn("Show 12 weeks");
+    expect(screen.getAllByRole("row")).toHaveLength(2);
+  });
+
+  it("prints the whole body from a button: name, days, card and a table with codes, unseen until then", async () => {
+    const print = vi.spyOn(window, "print").mockImplementation(() => undefined);
+    const { t, rows } = afterBreakfast();
+    await open({ rowsOfDay: between(rows), house: t.state, now: t.now, onClose: vi.fn() });
+    await turn("Body chart");
+    const paper = document.querySelector<HTMLElement>(".chart-paper");
+    expect(paper?.hidden).toBe(true);
+    expect(paper?.querySelector("h1")?.textContent).toBe("Body chart of Odile");
+    expect(paper?.textContent).toContain("13 March 2026 to 5 June 2026");
+    expect(paper?.textContent).toContain("The card of Harbour Clinic lets each spot rest 28 days.");
+    const cells = [...(paper?.querySelectorAll("tbody tr") ?? [])].map((row) => [...row.children].map((cell) => cell.textContent));
+    expect(cells).toEqual([
+      [
+        "5 June 2026",
+        "0",
+        expect.stringMatching(/side of the belly$/),
+        expect.stringMatching(/^[LR][LU]AQ$/),
+        expect.stringMatching(/^\d+, -?\d+ mm$/),
+      ],
+    ]);
+    await turn("Print");
+    expect(print).toHaveBeenCalledOnce();
+    print.mockRestore();
+  });
 });
