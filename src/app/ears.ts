@@ -16,7 +16,7 @@ export function firstOf(ears: readonly EarsPort[]): EarsPort {
     listen(...what) {
       if (open !== able) open?.pause();
       open = able;
-      open?.listen(...what);
+      return open?.listen(...what) ?? Promise.resolve(false);
     },
     pause: () => open?.pause(),
   };
@@ -43,7 +43,7 @@ export function whenWanted(ear: EarsPort, fetch: () => void): WantedEars {
     name: ear.name,
     available: async () => (wanted ? ear.available() : "not allowed"),
     listen(...what) {
-      if (wanted) ear.listen(...what);
+      return wanted ? ear.listen(...what) : Promise.resolve(false);
     },
     pause: () => ear.pause(),
     want(on) {

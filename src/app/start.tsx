@@ -85,7 +85,9 @@ async function open(root: HTMLElement): Promise<void> {
     await desk.house.keep([{ person: null, walk: null, event: { type: "tablet started" } }]);
     window.addEventListener("pointerdown", sound.wake, true);
     keepScreenOn();
-    render(<Page desk={desk} log={log} hasVoice={sound.hasVoice} hasTones={sound.hasTones} />, root);
+    // Looked at with the clock, every second: a voice may be lost at any time, and nothing else tells the page.
+    const hasVoice = () => desk.now.value.mono >= 0 && sound.hasVoice();
+    render(<Page desk={desk} log={log} hasVoice={hasVoice} hasTones={sound.hasTones} trial={sound.trial} />, root);
     desk.tick();
     setInterval(() => desk.tick(), 1000);
     // The walk before all that is larger.

@@ -46,13 +46,18 @@ export class EarGate {
     if (ears === null || buttonsOnly(this.#room)) return false;
     if ((await ears.available()) !== "on the device" || opening !== this.#opening) return false;
     this.#open = true;
-    this.expect(vocabulary, onHeard, hearing);
+    const hears = await this.expect(vocabulary, onHeard, hearing);
+    if (opening !== this.#opening) return false;
+    if (!hears) {
+      this.shut();
+      return false;
+    }
     this.#with.onListening(true);
     return true;
   }
 
   /** Goes on listening, for other phrases. */
-  expect(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): void {
+  expect(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing): Promise<boolean> {
     const opening = this.#opening;
     const stillOpen = (): boolean => this.#open && opening === this.#opening;
     const heard = (h: Heard): void => {
@@ -61,7 +66,7 @@ export class EarGate {
     const trouble = (t: Trouble): void => {
       if (stillOpen()) this.#troubled(t);
     };
-    this.#with.ears?.listen(vocabulary, heard, hearing, trouble);
+    return this.#with.ears?.listen(vocabulary, heard, hearing, trouble) ?? Promise.resolve(false);
   }
 
   shut(): void {

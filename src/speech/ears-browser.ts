@@ -23,6 +23,7 @@ export interface RecognisedEvent {
 export interface RecogniserKind {
   new (): Recogniser;
   available?(options: { langs: string[]; processLocally: boolean }): Promise<string>;
+  install?(options: { langs: string[]; processLocally: boolean }): Promise<boolean>;
 }
 export interface BrowserHearing {
   /** The unprefixed recogniser; a prefixed one cannot say where it runs and is not used. */
@@ -74,9 +75,32 @@ export class BrowserEars implements EarsPort {
     }
   }
 
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): void {
+  /** Whether the language lies on this device, or the browser could fetch it. */
+  async language(): Promise<"ready" | "can be fetched" | "not here"> {
+    const kind = this.#with.SpeechRecognition;
+    if (kind?.available === undefined || kind.install === undefined) return "not here";
+    try {
+      const found = await kind.available({ langs: [this.#lang], processLocally: true });
+      if (found === "available") return "ready";
+      return found === "downloadable" || found === "downloading" ? "can be fetched" : "not here";
+    } catch {
+      return "not here";
+    }
+  }
+
+  /** Lets the browser fetch its language, so that it hears on this device; only when a keeper asks for that. True once it is there. */
+  async install(): Promise<boolean> {
+    try {
+      return (await this.#with.SpeechRecognition?.install?.({ langs: [this.#lang], processLocally: true })) === true;
+    } catch {
+      return false;
+    }
+  }
+
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void): Promise<boolean> {
     this.pause();
     void this.#open(this.#turn, vocabulary, onHeard);
+    return Promise.resolve(true);
   }
 
   pause(): void {

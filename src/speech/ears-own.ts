@@ -46,20 +46,36 @@ export class OwnEars implements EarsPort {
   }
 
   async available(): Promise<"on the device" | "not on this device" | "not allowed"> {
-    if (this.#works !== "ready") return "not on this device";
-    const state = await this.#sound.state();
-    if (state === "none") return "not on this device";
-    return state === "refused" || (this.#refused && state !== "allowed") ? "not allowed" : "on the device";
+    const how = await this.report();
+    return how === "ready" ? "on the device" : how === "microphone refused" ? "not allowed" : "not on this device";
   }
 
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing, onTrouble: (t: Trouble) => void = () => {}): void {
+  /** The same, with its reason. Asks nobody for the microphone. */
+  async report(): Promise<"ready" | "coming" | "broken" | "no microphone" | "microphone refused"> {
+    if (this.#works !== "ready") return this.#works === "broken" ? "broken" : "coming";
+    const state = await this.#sound.state();
+    if (state === "none") return "no microphone";
+    return state === "refused" || (this.#refused && state !== "allowed") ? "microphone refused" : "ready";
+  }
+
+  /** Loudness of the room when it was last listened to, in decibels below full scale. */
+  loudness(): number {
+    return this.#endpoint.floor();
+  }
+
+  listen(
+    vocabulary: readonly string[],
+    onHeard: (h: Heard) => void,
+    hearing?: Hearing,
+    onTrouble: (t: Trouble) => void = () => {},
+  ): Promise<boolean> {
     const turn = ++this.#turn;
     this.#hearing = hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) };
     this.#worker?.post({ hearing: this.#hearing });
     this.#look = null;
     this.#endpoint.reset();
     this.#endpoint.closeUsually(usualClosing(this.#hearing));
-    void this.#listen(turn, onHeard, onTrouble);
+    return this.#listen(turn, onHeard, onTrouble);
   }
 
   pause(): void {
@@ -69,7 +85,7 @@ export class OwnEars implements EarsPort {
     this.#sound.pause();
   }
 
-  async #listen(turn: number, onHeard: (h: Heard) => void, onTrouble: (t: Trouble) => void): Promise<void> {
+  async #listen(turn: number, onHeard: (h: Heard) => void, onTrouble: (t: Trouble) => void): Promise<boolean> {
     const opened = await this.#sound.open((block) => {
       if (turn !== this.#turn) return;
       const ended = this.#endpoint.take(block);
@@ -80,6 +96,7 @@ export class OwnEars implements EarsPort {
       if (ended?.kind === "too loud") onTrouble("too loud");
     });
     if (opened === "refused") this.#refused = true;
+    return opened === "open";
   }
 
   /** Understands what was said so far while the silence still runs, and tells the endpoint how much of it is enough. */

@@ -20,11 +20,17 @@ export class ScriptedEars implements EarsPort {
     return Promise.resolve(this.#where);
   }
 
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, _hearing?: Hearing, onTrouble: (t: Trouble) => void = () => {}): void {
+  listen(
+    vocabulary: readonly string[],
+    onHeard: (h: Heard) => void,
+    _hearing?: Hearing,
+    onTrouble: (t: Trouble) => void = () => {},
+  ): Promise<boolean> {
     this.vocabulary = vocabulary;
     this.#onTrouble = onTrouble;
     this.opened++;
     this.#onHeard = onHeard;
+    return Promise.resolve(true);
   }
 
   pause(): void {

@@ -48,9 +48,10 @@ export interface EarsPort {
   available(): Promise<"on the device" | "not on this device" | "not allowed">;
   /**
    * Opens the ear for these phrases (or, for an ear that can use it, for all that is known of the answers); calls back for each utterance until
-   * paused, and for what is in the way, where the ear can tell. Listening again replaces the phrases.
+   * paused, and for what is in the way, where the ear can tell. Listening again replaces the phrases. Resolves to false where no sound is to be had
+   * after all, as from a microphone that is refused when it is asked for.
    */
-  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing, onTrouble?: (t: Trouble) => void): void;
+  listen(vocabulary: readonly string[], onHeard: (h: Heard) => void, hearing?: Hearing, onTrouble?: (t: Trouble) => void): Promise<boolean>;
   pause(): void;
 }
 

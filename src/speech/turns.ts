@@ -43,7 +43,7 @@ export class Turns {
     if (before?.key === screen.key) {
       if (before.silent !== screen.silent) this.#silenceChanged(before.silent || this.#silent);
       else if (this.#ear.isOpen() && before.vocabulary.join("\n") !== screen.vocabulary.join("\n"))
-        this.#ear.expect(screen.vocabulary, this.#heard, screen.hearing);
+        void this.#ear.expect(screen.vocabulary, this.#heard, screen.hearing);
       return;
     }
     this.#hush();

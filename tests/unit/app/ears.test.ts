@@ -15,6 +15,7 @@ function ear(name: string, where: Awaited<ReturnType<EarsPort["available"]>> = "
     listen: (_vocabulary, onHeard) => {
       asked.push("listen");
       heard = onHeard;
+      return Promise.resolve(true);
     },
     pause: () => void asked.push("pause"),
   };
@@ -28,7 +29,7 @@ describe("the tablet's ears", () => {
     const ears = whenWanted(own.port, () => fetched++);
     ears.screenStands();
     expect(await ears.available()).toBe("not allowed");
-    ears.listen(["yes"], () => {});
+    void ears.listen(["yes"], () => {});
     ears.want(false);
     expect([own.asked, fetched]).toEqual([[], 0]);
   });
@@ -53,7 +54,7 @@ describe("the tablet's ears", () => {
     const own = ear("own");
     const ears = whenWanted(own.port, () => {});
     ears.want(true);
-    ears.listen(["yes"], () => {});
+    void ears.listen(["yes"], () => {});
     ears.want(false);
     expect(own.asked).toEqual(["listen", "pause"]);
   });
@@ -67,7 +68,7 @@ describe("the tablet's ears", () => {
       const browser = ear("browser");
       const ears = firstOf([own.port, browser.port]);
       expect(await ears.available()).toBe("on the device");
-      ears.listen(["yes"], () => {});
+      void ears.listen(["yes"], () => {});
       expect([own, browser].find((e) => e.asked.includes("listen"))).toBe(opened === "own" ? own : browser);
     }
   });

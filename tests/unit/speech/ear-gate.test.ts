@@ -13,9 +13,10 @@ class RudeEars implements EarsPort {
       this.answer = resolve;
     });
   }
-  listen(_vocabulary: readonly string[], onHeard: (h: Heard) => void): void {
+  listen(_vocabulary: readonly string[], onHeard: (h: Heard) => void): Promise<boolean> {
     this.listens++;
     this.call = onHeard;
+    return Promise.resolve(true);
   }
   pause(): void {
     // Goes on.
@@ -45,5 +46,36 @@ describe("the door to the ear", () => {
     gate.shut();
     ears.call({ text: "no", alternatives: [] });
     expect(heard).toEqual(["yes"]);
+  });
+
+  it("never says that it listens where the microphone is refused when it is asked for", async () => {
+    const shown: boolean[] = [];
+    const ears: EarsPort = { name: "refused", available: async () => "on the device", listen: async () => false, pause: () => {} };
+    const gate = new EarGate({ ears, onListening: (open) => shown.push(open), onRoom: () => {} }, () => {});
+    expect(await gate.open(["yes"], () => {})).toBe(false);
+    expect([gate.isOpen(), shown.includes(true)]).toEqual([false, false]);
+  });
+
+  it("says that it listens only once the person has allowed the microphone, and not if the door was shut meanwhile", async () => {
+    const shown: boolean[] = [];
+    let allow: (hears: boolean) => void = () => {};
+    const listen = () => new Promise<boolean>((done) => (allow = done));
+    const ears: EarsPort = { name: "asking", available: async () => "on the device", listen, pause: () => {} };
+    const gate = new EarGate({ ears, onListening: (open) => shown.push(open), onRoom: () => {} }, () => {});
+    const first = gate.open(["yes"], () => {});
+    await Promise.resolve();
+    await Promise.resolve();
+    expect(shown).toEqual([]);
+    allow(true);
+    expect(await first).toBe(true);
+    expect(shown).toEqual([true]);
+    gate.shut();
+    const second = gate.open(["yes"], () => {});
+    await Promise.resolve();
+    await Promise.resolve();
+    gate.shut();
+    allow(true);
+    expect(await second).toBe(false);
+    expect(shown.slice(1)).not.toContain(true);
   });
 });

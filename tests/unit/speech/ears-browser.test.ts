@@ -10,6 +10,7 @@ function fakeBrowser() {
     remote: "available",
     microphone: "prompt" as "granted" | "denied" | "prompt" | "unknown",
     asked: [] as unknown[],
+    installed: [] as unknown[],
     started: [] as Fake[],
     aborted: 0,
   };
@@ -26,6 +27,10 @@ function fakeBrowser() {
     static available(options: { langs: string[]; processLocally: boolean }): Promise<string> {
       world.asked.push(options);
       return Promise.resolve(options.processLocally ? world.local : world.remote);
+    }
+    static install(options: { langs: string[]; processLocally: boolean }): Promise<boolean> {
+      world.installed.push(options);
+      return Promise.resolve(true);
     }
     start(): void {
       world.started.push(this);
@@ -66,7 +71,7 @@ let browser: ReturnType<typeof fakeBrowser>;
 let ears: BrowserEars;
 let heard: string[];
 const listen = async (words: string[] = ["yes", "no"]): Promise<void> => {
-  ears.listen(words, (h) => heard.push([h.text, ...h.alternatives].join("/")));
+  void ears.listen(words, (h) => heard.push([h.text, ...h.alternatives].join("/")));
   await browser.timers.advance(0);
 };
 
@@ -101,7 +106,7 @@ describe("a recogniser that runs on the device", () => {
   });
 
   it("does not start at all when paused before it was ready", async () => {
-    ears.listen(["yes"], () => {});
+    void ears.listen(["yes"], () => {});
     ears.pause();
     await browser.timers.advance(1000);
     expect(browser.world.started).toEqual([]);
@@ -208,5 +213,33 @@ describe("a microphone that is not allowed", () => {
     browser.world.started[0]?.onend?.();
     await browser.timers.advance(300);
     expect(browser.world.started).toHaveLength(2);
+  });
+});
+
+describe("the browser's language", () => {
+  it.each([
+    ["available", "ready"],
+    ["downloadable", "can be fetched"],
+    ["downloading", "can be fetched"],
+    ["unavailable", "not here"],
+  ] as const)("that is %s is told as %s", async (local, told) => {
+    browser.world.local = local;
+    expect(await ears.language()).toBe(told);
+    expect(browser.world.asked).toEqual([{ langs: ["en-US"], processLocally: true }]);
+  });
+
+  it("is fetched for this device only, and only when that is asked for", async () => {
+    browser.world.local = "downloadable";
+    await ears.available();
+    await ears.language();
+    await listen();
+    expect(browser.world.installed).toEqual([]);
+    expect(await ears.install()).toBe(true);
+    expect(browser.world.installed).toEqual([{ langs: ["en-US"], processLocally: true }]);
+  });
+
+  it("is not there where the browser cannot say or fetch", async () => {
+    const old = new BrowserEars({ ...browser.hearing, SpeechRecognition: undefined }, "en-US");
+    expect([await old.language(), await old.install()]).toEqual(["not here", false]);
   });
 });

@@ -51,7 +51,7 @@ async function heardAs(decision: Decision): Promise<Heard[]> {
   const { ears, utterance, asked, tell } = kitchen();
   const heard: Heard[] = [];
   tell({ ready: true });
-  ears.listen(["yes"], (h) => heard.push(h));
+  void ears.listen(["yes"], (h) => heard.push(h));
   await settled();
   utterance();
   tell({ id: asked()[0] ?? -1, decision });
@@ -96,7 +96,7 @@ describe("the ear that ships with the app", () => {
     const { ears, utterance, play, asked, tell } = kitchen();
     const troubles: string[] = [];
     tell({ ready: true });
-    ears.listen(
+    void ears.listen(
       ["yes"],
       () => {},
       undefined,
@@ -116,6 +116,17 @@ describe("the ear that ships with the app", () => {
     expect(troubles).toHaveLength(2);
   });
 
+  it.each([
+    ["allowed", true],
+    ["not asked", false],
+  ] as const)("tells whether there is sound to be had where the microphone was %s", async (state, hears) => {
+    const { ears, tell } = kitchen(state);
+    tell({ ready: true });
+    expect(await ears.listen(["yes"], () => {})).toBe(hears);
+    // Asked and refused: from now on it says so before.
+    expect(await ears.available()).toBe(hears ? "on the device" : "not allowed");
+  });
+
   it("asks for no sound before it is to listen", async () => {
     const { ears, opens, play, asked, tell } = kitchen();
     tell({ ready: true });
@@ -129,7 +140,7 @@ describe("the ear that ships with the app", () => {
     const { ears, utterance, asked, tell } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    ears.listen(["yes"], (h) => heard.push(h));
+    void ears.listen(["yes"], (h) => heard.push(h));
     await settled();
     utterance();
     expect(asked()).toHaveLength(1);
@@ -143,7 +154,7 @@ describe("the ear that ships with the app", () => {
     const { ears, play, asked, tell } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    ears.listen(["yes"], (h) => heard.push(h));
+    void ears.listen(["yes"], (h) => heard.push(h));
     await settled();
     play(3000, false);
     play(600, true);
@@ -163,7 +174,7 @@ describe("the ear that ships with the app", () => {
     const heard: Heard[] = [];
     tell({ ready: true });
     const number = { offers: [{ id: "n", number: true as const }], range: { low: 20, high: 600, step: 1 as const } };
-    ears.listen([], (h) => heard.push(h), number);
+    void ears.listen([], (h) => heard.push(h), number);
     await settled();
     play(3000, false);
     play(600, true);
@@ -187,7 +198,7 @@ describe("the ear that ships with the app", () => {
     const { ears, play, asked, tell } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    ears.listen([], (h) => heard.push(h), { offers: [{ id: "n", number: true }], range: { low: 20, high: 600, step: 1 } });
+    void ears.listen([], (h) => heard.push(h), { offers: [{ id: "n", number: true }], range: { low: 20, high: 600, step: 1 } });
     await settled();
     play(3000, false);
     play(600, true);
@@ -211,7 +222,7 @@ describe("the ear that ships with the app", () => {
 
   it("tells the worker what to expect before any sound", async () => {
     const { ears, posted } = kitchen();
-    ears.listen(["yes", "no"], () => {});
+    void ears.listen(["yes", "no"], () => {});
     await settled();
     expect(posted.at(-1)).toEqual({
       hearing: {

@@ -6,7 +6,7 @@ describe("the scripted ear", () => {
     const ears = new ScriptedEars();
     const heard: string[] = [];
     expect(ears.say("yes")).toBe(false);
-    ears.listen(["yes", "no"], (h) => heard.push(h.text));
+    void ears.listen(["yes", "no"], (h) => heard.push(h.text));
     expect(ears.vocabulary).toEqual(["yes", "no"]);
     expect(ears.say("yes")).toBe(true);
     ears.pause();
