@@ -2,6 +2,7 @@
 import { v7 as newId } from "uuid";
 import { DEMO_PIN } from "#demo-data/household.ts";
 import { chanceBytes } from "#devices/chance.ts";
+import { MOST_PICTURE } from "#events/happened-house.ts";
 import type { LogPort } from "#events/log-port.ts";
 import { CODE_SIGNS, codeFrom } from "#keeping/recovery.ts";
 import { localParts } from "#rules/time/local.ts";
@@ -42,6 +43,11 @@ export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
       tries={{ wrong: prefs.pinWrong, at: prefs.pinAt }}
       onTries={({ wrong, at }) => desk.change({ pinWrong: wrong, pinAt: at })}
       newId={() => newId()}
+      smallPicture={async (file) => (await import("#devices/photo.ts")).smallPicture(file, MOST_PICTURE)}
+      pictureIn={async (row) => {
+        const [found] = await log.readAfter(row - 1, 1);
+        return found?.readable && found.event.type === "card photographed" ? found.event.picture : null;
+      }}
       newCode={() => codeFrom(chanceBytes(CODE_SIGNS))}
       onClose={close}
       {...(demo

@@ -34,6 +34,15 @@ const cardSigned = z.object({
   ends: z.optional(z.array(z.string())),
 });
 const cardBegan = z.object({ type: z.literal("card began"), cardHash: z.string() });
+/** Small enough that a log with all the photographs of years stays one file. */
+export const MOST_PICTURE = 400_000;
+/** The paper that a card was typed from, as a small JPEG in text. In the log, so that it moves and is backed up with the rest. */
+const cardPhotographed = z.object({
+  type: z.literal("card photographed"),
+  cardHash: z.string(),
+  picture: z.string().check(z.regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/=]+$/), z.maxLength(MOST_PICTURE)),
+});
+
 const penAdded = z.object({ type: z.literal("pen added"), pen });
 const penOpened = z.object({ type: z.literal("pen opened"), pen: z.string(), on: z.string() });
 const penRetired = z.object({
@@ -70,6 +79,7 @@ export const houseEvents = [
   codeMade,
   cardSigned,
   cardBegan,
+  cardPhotographed,
   penAdded,
   penOpened,
   penRetired,

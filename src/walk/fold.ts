@@ -5,6 +5,7 @@ import { DAY, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { doseAskedAgain, withCard, withNextCard } from "./fold-card.ts";
+import { keepersAfter } from "./fold-keepers.ts";
 import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk } from "./fresh.ts";
@@ -42,7 +43,7 @@ function penUsed(person: PersonState, id: string | null, units: number): PersonS
 }
 
 /** What an event of a walk does to the person around the walk. */
-function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, sure: boolean): PersonState {
+function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Readable, sure: boolean): PersonState {
   const walk = person.walk;
   switch (event.type) {
     case "person changed":
@@ -51,6 +52,8 @@ function foldPerson(person: PersonState, { event, at, walk: walkId }: Readable, 
       return withCard(person, event);
     case "card began":
       return person.nextCard?.hash === event.cardHash ? withNextCard(person) : person;
+    case "card photographed":
+      return { ...person, photos: { ...person.photos, [event.cardHash]: seq } };
     case "pen added":
       return { ...person, pens: [...person.pens, { pen: event.pen, openedOn: event.pen.openedOn, used: 0, retired: false }] };
     case "pen opened":
@@ -203,13 +206,9 @@ export function fold(state: HouseState, fact: Fact): HouseState {
     case "household begun":
       return { ...base, household: event.household };
     case "keeper added":
-      return { ...base, keepers: [...base.keepers, { ...event.keeper, recovery: null }] };
-    case "keeper PIN changed": {
-      const used = event.by === "printed code" ? { recovery: null } : {};
-      return { ...base, keepers: base.keepers.map((k) => (k.id === event.keeper ? { ...k, pin: event.pin, ...used } : k)) };
-    }
+    case "keeper PIN changed":
     case "recovery code made":
-      return { ...base, keepers: base.keepers.map((k) => (k.id === event.keeper ? { ...k, recovery: event.code } : k)) };
+      return { ...base, keepers: keepersAfter(base.keepers, event) };
     case "person added":
       return {
         ...base,
@@ -220,6 +219,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             card: null,
             nextCard: null,
             pastCards: [],
+            photos: {},
             pens: [],
             noGo: [],
             marksGone: [],

@@ -11,7 +11,7 @@ import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 import type { MarkedPlace } from "#rules/body/marks.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 7;
+export const FOLD_VERSION = 8;
 
 export interface Wait {
   for: WaitFor;
@@ -152,6 +152,8 @@ export interface PersonState {
   nextCard: SignedCard | null;
   /** Cards that held before, or never came to hold; newest first. Kept to be read. */
   pastCards: SignedCard[];
+  /** Where in the log the photograph of a card's paper lies: its row, by the hash of the card. The pictures themselves stay there. */
+  photos: Record<string, number>;
   pens: { pen: Pen; openedOn: string | null; used: number; retired: boolean }[];
   noGo: MarkedPlace[];
   /** Marks that were told gone, newest first. */

@@ -1,6 +1,7 @@
 // Both typings are there: where they differ, what looks unusual, the reading aloud, and the signature.
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import type { Happened } from "#events/happened.ts";
 import type { Difference } from "#keeping/differences.ts";
 import { alarmKey } from "#keeping/sign.ts";
 import type { Alarm } from "#rules/card/alarm.ts";
@@ -40,9 +41,17 @@ const signerOf = ({ me, keeper, drawer }: CardPagesProps): Signer => ({
   hash: drawer.hashCard,
 });
 
+/** Card and photograph are stored together, or neither. */
+const withPicture = (events: readonly Happened[], picture: string | null): readonly Happened[] =>
+  picture === null
+    ? events
+    : events.flatMap((event): Happened[] =>
+        event.type === "card signed" ? [event, { type: "card photographed", cardHash: event.cardHash, picture }] : [event],
+      );
+
 async function signed({ work, me, to, keep, ...props }: CheckedProps): Promise<NoticeProps | null> {
   const judged = judge(work, signerOf({ work, me, keep, ...props }), true);
-  const refused = judged.ok ? await keep(me.person.id, judged.events) : saySignRefusal(judged);
+  const refused = judged.ok ? await keep(me.person.id, withPicture(judged.events, work.picture)) : saySignRefusal(judged);
   if (refused === null) to({ stage: "signed" });
   return refused;
 }
@@ -63,7 +72,7 @@ export function CheckedPage(props: CheckedProps) {
     case "alarms not confirmed":
       return <AlarmPage alarms={judged.alarms} again={again} onConfirmed={(keys) => to({ agreed: [...work.agreed, ...keys] })} />;
     case "not read back":
-      return <ReadPage work={work} person={me.person.id} to={to} onSign={() => signed(props)} />;
+      return <ReadPage work={work} drawer={props.drawer} person={me.person.id} to={to} onSign={() => signed(props)} />;
     default: {
       const { heading, ...parts } = saySignRefusal(judged);
       const ends =

@@ -39,7 +39,9 @@ export function CardPages(props: CardPagesProps) {
         />
       );
     case "shown":
-      return <CardShownPage me={me} hash={work.shown ?? ""} onBack={() => to({ stage: "start" })} />;
+      return (
+        <CardShownPage me={me} drawer={props.drawer} keep={props.keep} hash={work.shown ?? ""} onBack={() => to({ stage: "start" })} />
+      );
     case "old cards":
       return <OldCardsPage me={me} onBack={() => to({ stage: "start" })} onOpen={(shown) => to({ stage: "shown", shown })} />;
     case "trial":

@@ -7,17 +7,20 @@ import { CARD } from "#words/en/drawer/card.ts";
 import { cardSheet } from "#words/en/drawer/sheet.ts";
 import type { CardWork } from "./card-work.ts";
 import { Page } from "./parts/page.tsx";
+import { Photo, TakePhoto } from "./parts/photo.tsx";
 import { SheetPartLines } from "./parts/sheet.tsx";
+import type { DrawerProps } from "./ports.ts";
 
 interface ReadPageProps {
   work: CardWork;
+  drawer: DrawerProps;
   person: string;
   to(next: Partial<CardWork>): void;
   /** Signs, and says what stood against it. */
   onSign(): Promise<NoticeProps | null>;
 }
 
-export function ReadPage({ work, person, to, onSign }: ReadPageProps) {
+export function ReadPage({ work, drawer, person, to, onSign }: ReadPageProps) {
   const [notice, setNotice] = useState<NoticeProps | null>(null);
   const read = readCard(work.first, person);
   if (!read.ok) throw new Error("a card with problems came to be read back");
@@ -54,6 +57,9 @@ export function ReadPage({ work, person, to, onSign }: ReadPageProps) {
           <BigButton role="main" label={CARD.sign} onPress={() => void onSign().then(setNotice)} />
         </>
       }
-    />
+    >
+      <TakePhoto drawer={drawer} onTaken={(picture) => to({ picture })} />
+      {work.picture === null ? null : <Photo picture={work.picture} />}
+    </Page>
   );
 }

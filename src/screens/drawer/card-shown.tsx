@@ -1,12 +1,17 @@
 // Cards to look at: the one in force, the next, the old ones, and the trial sheet for the clinic.
+import { useState } from "preact/hooks";
 import { trialOf } from "#keeping/trial.ts";
 import { BigButton } from "#ui/button.tsx";
+import type { NoticeProps } from "#ui/notice.tsx";
 import type { PersonState, SignedCard } from "#walk/state.ts";
 import { CARD } from "#words/en/drawer/card.ts";
 import { answerWords, askedWords, TRIAL } from "#words/en/drawer/trial.ts";
 import { DRAWER } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
+import { KeptPhoto, TakePhoto } from "./parts/photo.tsx";
 import { Sheet } from "./parts/sheet.tsx";
+import type { DrawerProps } from "./ports.ts";
+import type { Keep } from "./setup-pages.tsx";
 import "#ui/paper.css";
 
 interface ShownProps {
@@ -19,15 +24,31 @@ const back = (onBack: () => void) => <BigButton role="main" safe label={DRAWER.b
 /** Every card that was ever signed for this person, newest first. */
 export const cardsOf = (me: PersonState): SignedCard[] => [me.nextCard, me.card, ...me.pastCards].filter((card) => card !== null);
 
-export function CardShownPage({ me, hash, onBack }: ShownProps & { hash: string }) {
+interface CardShownProps extends ShownProps {
+  drawer: DrawerProps;
+  hash: string;
+  keep: Keep;
+}
+
+/** The photograph may be taken later too, or anew. */
+export function CardShownPage({ me, drawer, hash, keep, onBack }: CardShownProps) {
+  const [notice, setNotice] = useState<NoticeProps | null>(null);
+  const taken = async (picture: string) => setNotice(await keep(me.person.id, [{ type: "card photographed", cardHash: hash, picture }]));
   const shown = cardsOf(me).find((card) => card.hash === hash);
   return (
     <Page
       title={DRAWER.card(me.person.name)}
       lines={shown ? [CARD.signedBy(shown.signature), CARD.days(shown.card)] : []}
+      notice={notice}
       actions={back(onBack)}
     >
-      {shown ? <Sheet card={shown.card} /> : null}
+      {shown ? (
+        <>
+          <KeptPhoto drawer={drawer} row={me.photos[hash]} />
+          <TakePhoto drawer={drawer} onTaken={(picture) => void taken(picture)} />
+          <Sheet card={shown.card} />
+        </>
+      ) : null}
     </Page>
   );
 }

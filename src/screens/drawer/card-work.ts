@@ -19,6 +19,8 @@ export interface CardWork {
   endsOld: boolean;
   /** Parts of the sheet that were read against the paper; all of them, and it may be signed. */
   partsRead: number;
+  /** The photograph of the paper; null: none was taken. */
+  picture: string | null;
   /** The card that is looked at, by its hash. */
   shown: string | null;
   problems: readonly Problem[];
@@ -31,6 +33,7 @@ export const NEW_WORK: CardWork = {
   agreed: [],
   endsOld: false,
   partsRead: 0,
+  picture: null,
   shown: null,
   problems: [],
 };

@@ -36,6 +36,10 @@ export interface DrawerProps {
   tries: PinTries;
   onTries(tries: PinTries): void;
   newId(): string;
+  /** A photograph as a small picture in text; "not a picture" where it is none. */
+  smallPicture(file: Blob): Promise<string | "not a picture">;
+  /** The photograph that lies in this row of the log; null where none can be read. */
+  pictureIn(row: number): Promise<string | null>;
   /** A printed code for a forgotten PIN, from a good source of chance. */
   newCode(): string;
   onClose(): void;

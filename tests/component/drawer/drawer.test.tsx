@@ -9,7 +9,22 @@ import { fieldName } from "#words/en/drawer/fields.ts";
 import { bandsCard, fixedCard, odile, odilePen } from "../../kit/people.ts";
 import { typed } from "../../unit/keeping/typing.ts";
 import { buttons } from "../calm-press.ts";
-import { begun, CODE, choose, enter, fill, hashOf, ines, Kitchen, NOW, openWithPin, space, type, withFacts } from "./kitchen-drawer.tsx";
+import {
+  begun,
+  CODE,
+  choose,
+  enter,
+  fill,
+  hashOf,
+  ines,
+  Kitchen,
+  NOW,
+  openWithPin,
+  PICTURE,
+  space,
+  type,
+  withFacts,
+} from "./kitchen-drawer.tsx";
 
 afterEach(() => cleanup());
 
@@ -367,6 +382,44 @@ describe("cards across time", { timeout: 30_000 }, () => {
     await enter("From 1 January 2026, signed on 1 June 2026");
     expect(screen.getByText("It begins on 1 January 2026 and ends on 1 June 2027.")).toBeTruthy();
     expect(screen.getByText("Ines signed it on 1 June 2026.")).toBeTruthy();
+  });
+
+  const chooseFile = async (kind: string) => {
+    fireEvent.change(screen.getByLabelText("Photograph the paper"), { target: { files: [new File(["x"], "card", { type: kind })] } });
+    await new Promise((done) => setTimeout(done, 0));
+  };
+
+  it("keeps the photograph of the paper with the card, stored together", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await typeTwice(fixedCard);
+    await readAll();
+    await chooseFile("text/plain");
+    expect(trouble()).toContain("It is no picture that can be kept.");
+    await chooseFile("image/jpeg");
+    expect(screen.getByAltText<HTMLImageElement>("Photograph of the paper card").src).toBe(PICTURE);
+    await enter("Sign the card");
+    expect(stored.map((fact) => fact.event)).toMatchObject([
+      { type: "card signed" },
+      { type: "card photographed", cardHash: hashOf(fixedCard), picture: PICTURE },
+    ]);
+    await enter("Back to the drawer");
+    await enter("Dose card of Odile");
+    await enter("Read the card in force");
+    await new Promise((done) => setTimeout(done, 0));
+    expect(screen.getByAltText<HTMLImageElement>("Photograph of the paper card").src).toBe(PICTURE);
+  });
+
+  it("may be photographed later", async () => {
+    const stored: NewFact[] = [];
+    render(<Kitchen start={oneCard} stored={stored} />);
+    await openWithPin();
+    await enter("Dose card of Odile");
+    await enter("Read the card in force");
+    expect(screen.getByText("There is no photograph of this paper.")).toBeTruthy();
+    await chooseFile("image/jpeg");
+    expect(stored.map((fact) => fact.event)).toEqual([{ type: "card photographed", cardHash: "h1", picture: PICTURE }]);
+    expect(screen.queryByText("There is no photograph of this paper.")).toBeNull();
   });
 
   it("prints what would be told, for the clinic to tick", async () => {

@@ -17,6 +17,7 @@ import { guard, pressKey, wait } from "../calm-press.ts";
 export const NOW = { wall: Date.UTC(2026, 5, 3, 17, 0, 0), mono: 1000, boot: "boot-1", zone: "America/Chicago", offset: -300 };
 export const hashOf = (card: DoseCard): string => `hash of ${canonical(card).length}`;
 
+export const PICTURE = "data:image/jpeg;base64,AAAA";
 export const CODE = "ABCD-EFGH-JKLM-NPQR";
 
 /** A PIN that is kept backwards: quick, and not the PIN itself. */
@@ -67,6 +68,8 @@ export function Kitchen({ start = emptyHouse, stored = [], refuses, ...over }: K
         checkPin={checkPin}
         newId={() => `id-${ids.next++}`}
         newCode={() => CODE}
+        smallPicture={async (file) => (file.type === "image/jpeg" ? PICTURE : "not a picture")}
+        pictureIn={async () => PICTURE}
         onClose={() => undefined}
         tries={tries}
         onTries={setTries}

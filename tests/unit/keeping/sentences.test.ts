@@ -12,8 +12,10 @@ import { sayAlarm } from "#words/en/drawer/alarms.ts";
 import { CARD, saySignRefusal } from "#words/en/drawer/card.ts";
 import { fieldHint, fieldName } from "#words/en/drawer/fields.ts";
 import { optionName, unitWords } from "#words/en/drawer/options.ts";
+import { PHOTO } from "#words/en/drawer/photo.ts";
 import { sayLeaf, sayProblem, shownDifferences } from "#words/en/drawer/problems.ts";
 import { cardSheet } from "#words/en/drawer/sheet.ts";
+import { TRIAL } from "#words/en/drawer/trial.ts";
 import { DRAWER, notFor, waitWords } from "#words/en/drawer.ts";
 import { FAULT, FIRST, INSECURE, SECOND_WINDOW } from "#words/en/first.ts";
 import { EVERY_KIND } from "../../kit/cards.ts";
@@ -275,7 +277,7 @@ describe("the fixed words of drawer and first screens", () => {
     return typeof value === "object" && value !== null ? Object.values(value).flatMap(strings) : [];
   };
   it("are plain and short", () => {
-    const found = [DRAWER, CARD, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(strings);
+    const found = [DRAWER, CARD, PHOTO, TRIAL, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(strings);
     expect(found.length).toBeGreaterThan(120);
     for (const text of found) sentences(text).forEach(plain);
     for (const what of ["children", "pumps", "syringes"] as const) plain(notFor(what));

@@ -14,6 +14,7 @@ type HouseType =
   | "recovery code made"
   | "card signed"
   | "card began"
+  | "card photographed"
   | "pen added"
   | "pen opened"
   | "pen retired"
@@ -64,6 +65,8 @@ export function sayHouse(event: HouseEvent, names: { pen(id: string): string }):
     }
     case "card began":
       return "The card that was signed before begins today.";
+    case "card photographed":
+      return "The paper of a card was photographed.";
     case "pen added":
       return `New pen: ${event.pen.insulinName}, ${event.pen.mark}.`;
     case "pen opened":
