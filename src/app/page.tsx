@@ -6,6 +6,7 @@ import { MOST_PICTURE } from "#events/happened-house.ts";
 import type { LogPort } from "#events/log-port.ts";
 import { CODE_SIGNS, codeFrom } from "#keeping/recovery.ts";
 import { localParts } from "#rules/time/local.ts";
+import type { EarTrial } from "#screens/drawer/ports.ts";
 import { App } from "./app.tsx";
 import { cardHash } from "./card-hash.ts";
 import type { Desk } from "./desk.ts";
@@ -22,9 +23,11 @@ export interface PageProps {
   log: LogPort;
   hasVoice(): boolean;
   hasTones(): boolean;
+  /** The ears, for a keeper who tries them. */
+  trial: EarTrial;
 }
 
-export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
+export function Page({ desk, log, hasVoice, hasTones, trial }: PageProps) {
   const house = desk.state.value;
   const prefs = desk.prefs.value;
   const speaks = prefs.voice === "speaks" || prefs.voice === "speaks and listens";
@@ -49,6 +52,7 @@ export function Page({ desk, log, hasVoice, hasTones }: PageProps) {
         return found?.readable && found.event.type === "card photographed" ? found.event.picture : null;
       }}
       newCode={() => codeFrom(chanceBytes(CODE_SIGNS))}
+      ear={trial}
       onClose={close}
       {...(demo
         ? { demoPin: DEMO_PIN, onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) }

@@ -4,6 +4,7 @@ import { microphone } from "#devices/microphone.ts";
 import { speechPlayer } from "#devices/player.ts";
 import type { Prefs } from "#devices/prefs.ts";
 import { tones } from "#devices/tones.ts";
+import type { EarTrial } from "#screens/drawer/ports.ts";
 import type { FromEar, ToEar } from "#speech/ear/worker-shapes.ts";
 import { BrowserEars, browserHearing } from "#speech/ears-browser.ts";
 import { OwnEars } from "#speech/ears-own.ts";
@@ -14,6 +15,7 @@ import { BrowserVoice, browserSpeech } from "#speech/voice-browser.ts";
 import { type VoiceChain, voiceChain } from "#speech/voice-chain.ts";
 import { OwnVoice } from "#speech/voice-own.ts";
 import { textVoice } from "#speech/voice-text.ts";
+import { earTrial } from "./ear-trial.ts";
 import { firstOf, whenWanted } from "./ears.ts";
 
 export interface SoundParts {
@@ -27,6 +29,8 @@ export interface SoundParts {
    */
   fetchLater(onEarReady: () => void): void;
   apply(prefs: Prefs): void;
+  /** The ears, for a keeper who tries them. */
+  trial: EarTrial;
   /** A tone would be heard now. After a start of the page the browser waits for a touch. */
   hasTones(): boolean;
   /** The browser's own voice works, or was not tried yet; false: only text and tones are left. */
@@ -80,20 +84,22 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
   const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
   const bell = tones();
   const ownEars = new OwnEars(microphone());
-  const ears = whenWanted(firstOf([ownEars, new BrowserEars(browserHearing(window, browserTimers), lang)]), () =>
-    openEar(ownEars, () => onEarReady()),
-  );
+  const browserEars = new BrowserEars(browserHearing(window, browserTimers), lang);
+  const ears = whenWanted(firstOf([ownEars, browserEars]), () => openEar(ownEars, () => onEarReady()));
+  let wanted = false;
   const apply = (p: Prefs) => {
     voice.setRate(p.rate);
     voice.setVolume(p.volume);
     bell.setVolume(p.volume);
     // Until somebody chose, the preference is only a default.
-    ears.want(p.chose && p.voice === "speaks and listens");
+    wanted = p.chose && p.voice === "speaks and listens";
+    ears.want(wanted);
   };
   apply(prefs);
   return {
     voice,
     ears,
+    trial: earTrial({ own: ownEars, browser: browserEars }, () => wanted, browserTimers),
     async ring(level) {
       await bell.play(TONE[level]);
       await new Promise<void>((done) => browserTimers.after(AFTER_TONE_MS, done));

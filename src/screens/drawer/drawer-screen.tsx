@@ -8,6 +8,7 @@ import type { NoticeProps } from "#ui/notice.tsx";
 import { DRAWER } from "#words/en/drawer.ts";
 import { CardPages } from "./card-pages.tsx";
 import { type CardWork, NEW_WORK } from "./card-work.ts";
+import { EarPage } from "./ear-page.tsx";
 import { Gate } from "./gate.tsx";
 import { MeasurePage, MenuPage, PensPage, PutAsidePage, SizesPage, type View } from "./list-pages.tsx";
 import { CodePage, NewPinPage, RecoverPage } from "./pin-pages.tsx";
@@ -126,6 +127,9 @@ export function DrawerScreen(props: DrawerProps) {
         <PersonPage key={name} {...page} me={me} keeper={keeper} {...draftOf(name, startOfPerson(me))} onDone={() => savedTo(name, MENU)} />
       );
     }
+    case "ear":
+      if (props.ear) return <EarPage ear={props.ear} go={go} />;
+      break;
     case "sizes":
       return <SizesPage drawer={props} go={go} />;
     case "measure":

@@ -4,6 +4,7 @@ import { retirePen } from "#keeping/pens.ts";
 import { BigButton } from "#ui/button.tsx";
 import { Calibration } from "#ui/calibration.tsx";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { EAR } from "#words/en/drawer/ear.ts";
 import { DRAWER, RETIRE } from "#words/en/drawer.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { Page } from "./parts/page.tsx";
@@ -11,7 +12,7 @@ import type { DrawerProps, KeeperHere } from "./ports.ts";
 import type { Keep } from "./setup-pages.tsx";
 
 export type View =
-  | { at: "menu" | "household" | "keeper" | "PIN" | "code" | "sizes" | "measure" | "start own" | "empty demo" }
+  | { at: "menu" | "household" | "keeper" | "PIN" | "code" | "sizes" | "ear" | "measure" | "start own" | "empty demo" }
   | { at: "person"; person: string | null }
   | { at: "pens" | "pen" | "card"; person: string }
   | { at: "put aside"; person: string; pen: string };
@@ -75,6 +76,7 @@ export function MenuPage({
         {item(DRAWER.changePin, { at: "PIN" })}
         {item(DRAWER.makeCode, { at: "code" })}
         {item(DRAWER.sizes, { at: "sizes" })}
+        {drawer.ear ? item(EAR.title, { at: "ear" }) : null}
         {drawer.onStartOwn ? item(DRAWER.startOwn, { at: "start own" }) : null}
         {drawer.onEmptyDemo ? item(DRAWER.emptyDemo, { at: "empty demo" }) : null}
       </div>

@@ -6,6 +6,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { PinTries } from "#keeping/pin.ts";
 import type { NewFact } from "#walk/decide.ts";
 import type { HouseState } from "#walk/state.ts";
+import type { EarState, EarTry } from "#words/en/drawer/ear.ts";
 
 export type PinHash = Of<"keeper added">["keeper"]["pin"];
 
@@ -42,6 +43,8 @@ export interface DrawerProps {
   pictureIn(row: number): Promise<string | null>;
   /** A printed code for a forgotten PIN, from a good source of chance. */
   newCode(): string;
+  /** The ear, to be tried out; not given where there is nothing to try. */
+  ear?: EarTrial;
   onClose(): void;
   /** Given in the demo: the PIN that opens its drawer to everybody, shown at the gate. */
   demoPin?: string;
@@ -49,6 +52,15 @@ export interface DrawerProps {
   onStartOwn?: () => void;
   /** Given in the demo: empties it and begins anew. Asks first by itself. */
   onEmptyDemo?: () => void;
+}
+
+export interface EarTrial {
+  state(): Promise<EarState>;
+  /** Listens for one utterance, up to 8 seconds. Settles always; a second one ends the first. */
+  listen(): Promise<EarTry>;
+  stop(): void;
+  /** Lets the browser fetch the language of its own ear; only where a keeper asked for it. True once it is there. */
+  install(): Promise<boolean>;
 }
 
 export interface KeeperHere {

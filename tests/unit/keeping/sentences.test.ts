@@ -10,6 +10,7 @@ import { HOUSEHOLD, KEEPER, penSections, personSections } from "#screens/drawer/
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
 import { sayAlarm } from "#words/en/drawer/alarms.ts";
 import { CARD, saySignRefusal } from "#words/en/drawer/card.ts";
+import { EAR } from "#words/en/drawer/ear.ts";
 import { fieldHint, fieldName } from "#words/en/drawer/fields.ts";
 import { optionName, unitWords } from "#words/en/drawer/options.ts";
 import { PHOTO } from "#words/en/drawer/photo.ts";
@@ -277,7 +278,7 @@ describe("the fixed words of drawer and first screens", () => {
     return typeof value === "object" && value !== null ? Object.values(value).flatMap(strings) : [];
   };
   it("are plain and short", () => {
-    const found = [DRAWER, CARD, PHOTO, TRIAL, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(strings);
+    const found = [DRAWER, CARD, EAR, PHOTO, TRIAL, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(strings);
     expect(found.length).toBeGreaterThan(120);
     for (const text of found) sentences(text).forEach(plain);
     for (const what of ["children", "pumps", "syringes"] as const) plain(notFor(what));
