@@ -1,4 +1,4 @@
-// "Try the ear": three tries of one sentence, each reported plainly. Nothing is kept.
+// "Check the ear": three tries of one sentence, each reported plainly. Nothing is kept.
 import { useEffect, useState } from "preact/hooks";
 import { BigButton } from "#ui/button.tsx";
 import { EAR, type EarState, type EarTry, sayEar, sayRoom, sayTry } from "#words/en/drawer/ear.ts";

@@ -30,7 +30,7 @@ function ear(tries: EarTry[], state: Partial<EarState> = {}) {
 async function open(trial: EarTrial) {
   render(<Kitchen start={home} ear={trial} />);
   await openWithPin();
-  await enter("Try the ear");
+  await enter("Check the ear");
   await waitFor(() => expect(document.body.textContent).toMatch(/listens/));
 }
 const page = () => document.body.textContent ?? "";
@@ -54,7 +54,7 @@ describe("the page on which the ear is tried", () => {
     ]);
     expect(page()).toContain("The room is loud. It measures 35 decibels below the loudest.");
     expect(page()).toContain("Heard right: 1 of 3.");
-    await enter("Try three more");
+    await enter("Say it three more times");
     expect(screen.getAllByRole("listitem")).toHaveLength(1);
   });
 

@@ -278,7 +278,9 @@ describe("the fixed words of drawer and first screens", () => {
     return typeof value === "object" && value !== null ? Object.values(value).flatMap(strings) : [];
   };
   it("are plain and short", () => {
-    const found = [DRAWER, CARD, EAR, PHOTO, TRIAL, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(strings);
+    const found = [DRAWER, CARD, EAR, PHOTO, TRIAL, FIRST, INSECURE, INSECURE.lines("https://a.example"), SECOND_WINDOW, FAULT].flatMap(
+      strings,
+    );
     expect(found.length).toBeGreaterThan(120);
     for (const text of found) sentences(text).forEach(plain);
     for (const what of ["children", "pumps", "syringes"] as const) plain(notFor(what));

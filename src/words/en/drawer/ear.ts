@@ -1,4 +1,4 @@
-// "Try the ear", for keepers: which ear listens, what it heard, how sure it was, and how loud the room is.
+// "Check the ear", for keepers: which ear listens, what it heard, how sure it was, and how loud the room is.
 
 /** Which ear would listen now, how the ear of Tablebell is, and the browser's own language. */
 export interface EarState {
@@ -18,12 +18,12 @@ export interface EarTry {
 }
 
 export const EAR = {
-  title: "Try the ear",
+  title: "Check the ear",
   say: "Say: one hundred twelve.",
   how: "Stand where the person sits. Press Listen, then say it.",
   listen: "Listen",
   listening: "I am listening.",
-  more: "Try three more",
+  more: "Say it three more times",
   fetch: "Fetch the language",
   fetching: "The browser fetches the language.",
   fetched: "The language is here.",
