@@ -83,6 +83,7 @@ const shared = {
 const advice: DoseCard["advice"] = {
   tooMuch: null,
   wrongInsulin: null,
+  mealSkipped: null,
   missed: "Do not take it later. Measure before the next meal.",
   partDose: "Do not add to it. Measure again in 2 hours.",
   cannotEat: "Take 15 grams of sugar and measure every hour for 4 hours.",

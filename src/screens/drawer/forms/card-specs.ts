@@ -14,10 +14,10 @@ function backgroundSection(draft: Draft, onChange: (field: string, value: string
   const places = Array.from({ length: MOST_BACKGROUND }, (_, i) => i);
   const typed = places.filter((i) => ["insulin.name", "units", "at"].some((name) => draft[`background.${i}.${name}`]));
   const shown = Math.max(1, Number(draft["rows.background"] ?? 0), (typed.at(-1) ?? -1) + 1);
-  const specs = places.slice(0, shown).flatMap((i): Spec[] => {
+  const specs = places.slice(0, shown).map((i): Spec => {
     const at = `background.${i}`;
     const text = (field: string): Spec => ({ kind: "text", field });
-    return [
+    const specs = [
       text(`${at}.insulin.name`),
       ...where(
         shown > 1 || typed.includes(i),
@@ -28,8 +28,13 @@ function backgroundSection(draft: Draft, onChange: (field: string, value: string
         number(`${at}.windowMinutes`),
       ),
     ];
+    return { kind: "row", field: at, specs };
   });
-  const more = { label: CARD.otherBackground, onPress: () => onChange("rows.background", String(shown + 1)) };
+  const more = {
+    label: CARD.otherBackground,
+    goesTo: `background.${shown}`,
+    onPress: () => onChange("rows.background", String(shown + 1)),
+  };
   return { heading: PARTS.background, specs, ...(shown < MOST_BACKGROUND && typed.length > 0 ? { more: [more] } : {}) };
 }
 

@@ -123,11 +123,11 @@ export function mealSection(draft: Draft, meal: MealName, onChange: (field: stri
   const section: Section = { heading: PARTS[meal], specs: [kinds, ...ruleSpecs(draft, meal)] };
   const list = listOf(draft, meal);
   if (list === null) return section;
-  const one = (label: string, field: string, now: number, most: number) =>
-    now < most ? [{ label, onPress: () => onChange(field, String(now + 1)) }] : [];
+  const one = (label: string, places: string, field: string, now: number, most: number) =>
+    now < most ? [{ label, goesTo: `${at}.${places}.${now}`, onPress: () => onChange(field, String(now + 1)) }] : [];
   const more = [
-    ...one(CARD.otherRow, `rows.${meal}`, rowsShown(draft, meal, list), MOST_ROWS),
-    ...(list === "rows" ? one(CARD.otherColumn, `columns.${meal}`, columnsShown(draft, meal), MOST_COLUMNS) : []),
+    ...one(CARD.otherRow, list, `rows.${meal}`, rowsShown(draft, meal, list), MOST_ROWS),
+    ...(list === "rows" ? one(CARD.otherColumn, "columns", `columns.${meal}`, columnsShown(draft, meal), MOST_COLUMNS) : []),
   ];
   return more.length > 0 ? { ...section, more } : section;
 }

@@ -1,4 +1,5 @@
 // Draws what a form asks. A problem stands beside its field, and nothing that was typed is ever taken away.
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Draft, Problem } from "#keeping/problem.ts";
 import { BigButton } from "#ui/button.tsx";
 import { TextField, type TextFieldProps } from "#ui/text-field.tsx";
@@ -19,8 +20,15 @@ export interface FormProps {
 }
 
 export function Form({ sections, ...rest }: FormProps) {
+  const root = useRef<HTMLDivElement>(null);
+  const [goTo, setGoTo] = useState<string | null>(null);
+  useEffect(() => {
+    if (goTo === null) return;
+    root.current?.querySelector<HTMLInputElement>(`[data-field="${goTo}"] input`)?.focus();
+    setGoTo(null);
+  }, [goTo]);
   return (
-    <>
+    <div ref={root}>
       {sections.map((section) => (
         <section key={section.heading ?? ""} aria-label={section.heading}>
           {section.heading === undefined ? null : <h2>{section.heading}</h2>}
@@ -29,14 +37,22 @@ export function Form({ sections, ...rest }: FormProps) {
           ))}
           {section.more ? (
             <div class="drawer-actions">
-              {section.more.map(({ label, onPress }) => (
-                <BigButton key={label} role="choice" label={label} onPress={onPress} />
+              {section.more.map(({ label, goesTo, onPress }) => (
+                <BigButton
+                  key={label}
+                  role="choice"
+                  label={label}
+                  onPress={() => {
+                    onPress();
+                    setGoTo(goesTo);
+                  }}
+                />
               ))}
             </div>
           ) : null}
         </section>
       ))}
-    </>
+    </div>
   );
 }
 
@@ -47,7 +63,7 @@ function Field({ spec, ...form }: { spec: Spec } & Omit<FormProps, "sections">) 
   const { field } = spec;
   if (spec.kind === "row") {
     return (
-      <div class="field-row">
+      <div class="field-row" data-field={field}>
         {spec.specs.map((inner) => (
           <Field key={inner.field} spec={inner} {...form} />
         ))}

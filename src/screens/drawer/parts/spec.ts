@@ -11,6 +11,6 @@ export interface Section {
   /** Left out where the page has no other part. */
   heading?: string;
   specs: readonly Spec[];
-  /** Buttons under the section: one more row. */
-  more?: readonly { label: string; onPress: () => void }[];
+  /** Buttons under the section: one more row. goesTo: its place, whose first box takes the focus then. */
+  more?: readonly { label: string; goesTo: string; onPress: () => void }[];
 }
