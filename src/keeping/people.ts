@@ -14,7 +14,7 @@ export const USUAL_MEALS = 4;
 export const REGION_NAMES: readonly Region[] = ["belly", "thigh", "arm", "buttock"];
 
 /** The bounds of the stored shape (events/spot.ts). */
-const BODY: Readonly<Record<keyof BodyMeasures, NumberSpan>> = {
+export const BODY: Readonly<Record<keyof BodyMeasures, NumberSpan>> = {
   bellyWidthMm: { least: 150, most: 900, decimals: 0 },
   bellyHeightMm: { least: 80, most: 500, decimals: 0 },
   thighLengthMm: { least: 200, most: 700, decimals: 0 },

@@ -6,6 +6,7 @@ import { useHearable } from "#screens/shared/hear.ts";
 import { BigButton } from "#ui/button.tsx";
 import type { NoticeProps } from "#ui/notice.tsx";
 import { DRAWER } from "#words/en/drawer.ts";
+import { BodyPage, HandsPage, MarkPage } from "./body-pages.tsx";
 import { CardPages } from "./card-pages.tsx";
 import { type CardWork, NEW_WORK } from "./card-work.ts";
 import { EarPage } from "./ear-page.tsx";
@@ -140,7 +141,22 @@ export function DrawerScreen(props: DrawerProps) {
   if (!me) return <MenuPage drawer={props} keeper={keeper} said={said} go={go} />;
   const person = me.person.id;
   const pens: View = { at: "pens", person };
+  const toBody: View = { at: "body", person };
+  const form = (name: string) => ({
+    drawer: props,
+    me,
+    keep,
+    onBack: () => go(toBody),
+    onDone: () => savedTo(name, toBody),
+    ...draftOf(name, {}),
+  });
   switch (view.at) {
+    case "body":
+      return <BodyPage drawer={props} me={me} keep={keep} said={said} go={go} />;
+    case "mark":
+      return <MarkPage key={`mark of ${person}`} {...form(`mark of ${person}`)} />;
+    case "hands":
+      return <HandsPage key={`hands of ${person}`} keeper={keeper} {...form(`hands of ${person}`)} />;
     case "pens":
       return <PensPage me={me} said={said} go={go} />;
     case "pen":

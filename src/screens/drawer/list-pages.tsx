@@ -4,6 +4,7 @@ import { retirePen } from "#keeping/pens.ts";
 import { BigButton } from "#ui/button.tsx";
 import { Calibration } from "#ui/calibration.tsx";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { BODY_PAGE } from "#words/en/drawer/body.ts";
 import { EAR } from "#words/en/drawer/ear.ts";
 import { DRAWER, RETIRE } from "#words/en/drawer.ts";
 import { dateInWords } from "#words/en/when.ts";
@@ -14,7 +15,7 @@ import type { Keep } from "./setup-pages.tsx";
 export type View =
   | { at: "menu" | "household" | "keeper" | "PIN" | "code" | "sizes" | "ear" | "measure" | "start own" | "empty demo" }
   | { at: "person"; person: string | null }
-  | { at: "pens" | "pen" | "card"; person: string }
+  | { at: "pens" | "pen" | "card" | "body" | "mark" | "hands"; person: string }
   | { at: "put aside"; person: string; pen: string };
 
 /** What a walk still needs before it can tell a dose. */
@@ -68,6 +69,7 @@ export function MenuPage({
         {Object.values(house.people).flatMap(({ person: { id, name } }) => [
           item(DRAWER.card(name), { at: "card", person: id }),
           item(DRAWER.pens(name), { at: "pens", person: id }),
+          item(BODY_PAGE.title(name), { at: "body", person: id }),
           item(DRAWER.editPerson(name), { at: "person", person: id }),
         ])}
         {item(DRAWER.addPerson, { at: "person", person: null })}

@@ -1,4 +1,5 @@
 // The name of every field a keeper types: the label beside its box, and how a difference or a problem calls it.
+import { BODY_HINTS, BODY_NAMES } from "./body-fields.ts";
 
 /** Headings of the parts of a form and of the sheet. */
 export const PARTS = {
@@ -24,6 +25,7 @@ export const PARTS = {
 const MEALS: Readonly<Record<string, string>> = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" };
 
 const NAMES: Readonly<Record<string, string>> = {
+  ...BODY_NAMES,
   "insulin.name": "Name of the mealtime insulin",
   "insulin.id": "Name of the mealtime insulin",
   "insulin.unitsPerMl": "Strength",
@@ -102,16 +104,6 @@ const NAMES: Readonly<Record<string, string>> = {
   "person.sayFirst": "Says the own number first",
   "person.usualBand.low": "Usual readings from",
   "person.usualBand.high": "Usual readings up to",
-  "person.body.fingerMm": "Width of one finger",
-  "person.body.handMm": "Width of one hand",
-  "person.body.bellyWidthMm": "Width of the belly",
-  "person.body.bellyHeightMm": "Height of the belly",
-  "person.body.thighLengthMm": "Length of the thigh",
-  "person.body.armLengthMm": "Length of the upper arm",
-  "person.leftOut.belly": "Never the belly",
-  "person.leftOut.thigh": "Never the thigh",
-  "person.leftOut.arm": "Never the arm",
-  "person.leftOut.buttock": "Never the buttock",
 
   "pen.device": "What is it?",
   "pen.kind": "Kind of insulin",
@@ -205,6 +197,7 @@ export function fieldName(field: string): string {
 }
 
 const HINTS: Readonly<Record<string, string>> = {
+  ...BODY_HINTS,
   "insulin.name": "As on the paper, for example insulin lispro.",
   largestDose: "Blank: no dose is told, the clinic is asked.",
   spacingMinutes: "Blank: no dose is told, the clinic is asked.",
@@ -218,12 +211,6 @@ const HINTS: Readonly<Record<string, string>> = {
   "bedtime.until": "For example 5:00 am or 05:00.",
   "household.emergencyNumber": "It is shown whenever something is urgent.",
   "keeper.pin": "4 to 8 digits.",
-  "person.body.fingerMm": "Blank: 17 millimeters.",
-  "person.body.handMm": "Blank: 80 millimeters.",
-  "person.body.bellyWidthMm": "From flank to flank. Blank: 500 millimeters.",
-  "person.body.bellyHeightMm": "From the ribs to the groin. Blank: 240 millimeters.",
-  "person.body.thighLengthMm": "From groin to knee. Blank: 380 millimeters.",
-  "person.body.armLengthMm": "From shoulder to elbow. Blank: 360 millimeters.",
   "pen.mark": "For example one rubber band. No other pen has it.",
   "pen.unitsWhenOpened": "Blank if it is not known.",
   "pen.openedOn": "With the month as a word. Blank if it is still closed.",

@@ -1,5 +1,8 @@
 // The answers a keeper may choose, and the units beside the boxes.
+import { DEFAULT_BODY, REGIONS, SIDES } from "#rules/body/area.ts";
+import { fromsOf } from "#rules/body/told-place.ts";
 import { type CareField, care, DEFAULTS } from "#rules/card/care.ts";
+import { fromLabel, partLabel } from "#words/en/lumps.ts";
 
 const OPTIONS: Readonly<Record<string, string>> = {
   blank: "Left blank on the card",
@@ -87,12 +90,24 @@ const OWN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "bedtime.correction": { no: "No corrections", yes: "Corrections as usual" },
   onBoard: { linear: "Evenly over some hours" },
   "onBoard.model": { linear: "Evenly over some hours" },
+  "mark.kind": { scar: "A scar", mole: "A mole", lump: "A lump", sore: "A sore place", other: "Another place to leave free" },
 };
+
+/** "left belly", "knee up", as keeping/body.ts spells them. */
+function markOption(field: "mark.part" | "mark.from", option: string): string {
+  if (field === "mark.part") {
+    const part = REGIONS.flatMap((region) => SIDES.map((side) => ({ region, side }))).find((p) => `${p.side} ${p.region}` === option);
+    return part ? partLabel(part) : option;
+  }
+  const from = REGIONS.flatMap((region) => fromsOf(region, DEFAULT_BODY)).find((f) => `${f.landmark} ${f.way}` === option);
+  return from ? fromLabel(from) : option;
+}
 
 /** The words of one answer; an answer without words is shown as it is. */
 export function optionName(field: string, option: string): string {
   const own = OWN[field]?.[option];
   if (own !== undefined) return own;
+  if (field === "mark.part" || field === "mark.from") return markOption(field, option);
   if (field.endsWith(".mode") && option === "down") return "Only whole steps, the rest is dropped";
   if (/^meals\.\w+\.correction$/.test(field) && option === "yes") return "By a target and a step";
   if (/^meals\.\w+\.correction$/.test(field) && option === "no") return "No correction";
@@ -104,6 +119,8 @@ export function optionName(field: string, option: string): string {
 
 /** What follows the number in its box, or "". glucose: the unit of the card that is typed. */
 export function unitWords(field: string, glucose: string): string {
+  if (field.startsWith("hands.") && field !== "hands.handMm") return "hands";
+  if (field === "mark.along" || field === "mark.outwards") return "fingers";
   if (field.endsWith("unitsPerMl")) return "units per mL";
   if (/\.columns\.\d+\.(from|to)$/.test(field)) return "grams";
   if (/\.(target\.(low|high)|perUnit|from|to)$/.test(field) && field.startsWith("meals.")) return glucose;
