@@ -83,6 +83,7 @@ export class Talk {
       vocabulary: vocabularyOf(this.heardable.offers),
       hearing: hearingOf(this.heardable.offers, this.range, this.foods),
       silent: false,
+      deaf: around?.deaf === true,
       unhurried: around ? !around.asksAgain : !offers.some((o) => o.offer === "press" && HURRIED.includes(o.intent.do)),
     });
   }

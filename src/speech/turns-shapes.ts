@@ -20,6 +20,8 @@ export interface SpokenScreen {
   silent: boolean;
   /** Waits for hands, not for an answer (washing, putting away): the ear stays open and nobody is reprompted. */
   unhurried?: boolean;
+  /** By hand only: the ear stays shut. */
+  deaf?: boolean;
 }
 
 export type Passage = "sentences" | "short" | "names" | "urgent";

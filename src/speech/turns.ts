@@ -206,7 +206,7 @@ export class Turns {
   }
 
   #earSoon(ms: number): void {
-    const mayListen = this.#mode !== "screen reader" && nextRung(this.#patience) !== null;
+    const mayListen = this.#screen?.deaf !== true && this.#mode !== "screen reader" && nextRung(this.#patience) !== null;
     if (this.#screen !== null && mayListen) this.#after(ms, () => void this.#openEar());
   }
 

@@ -49,7 +49,7 @@ export function DrawerScreen(props: DrawerProps) {
     setSaid(DRAWER.saved);
   };
   // By hand only: a voice across the room changes no card, and nothing of the kitchen is heard meanwhile.
-  useHearable({ title: DRAWER.title, lines: [], buttons: [] }, true);
+  useHearable({ title: DRAWER.title, lines: [], buttons: [], deaf: true }, true);
   useEscape(() => (keeper === null || view.at === "menu" ? props.onClose() : go(MENU)));
 
   const close = { label: DRAWER.close, onPress: props.onClose };

@@ -21,6 +21,8 @@ export interface HearableScreen {
   number?: HearableNumber;
   /** Who does not answer is asked again. */
   asksAgain?: boolean;
+  /** By hand only: nothing is heard here, not even what is always there. */
+  deaf?: boolean;
 }
 
 export interface HearableNumber {
@@ -35,10 +37,10 @@ export const HearContext = createContext<Register>(() => undefined);
 /** Tells the ear and the mouth about this screen for as long as it is shown. byHand: nothing on it may be chosen by voice. */
 export function useHearable(screen: HearableScreen, byHand: boolean): void {
   const register = useContext(HearContext);
-  const { title, lines, buttons } = screen;
-  const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand]);
+  const { title, lines, buttons, deaf = false } = screen;
+  const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand, deaf]);
   useEffect(() => {
-    register({ title, lines, buttons: byHand ? [] : buttons });
+    register({ title, lines, buttons: byHand ? [] : buttons, deaf });
   }, [register, what]);
   useEffect(() => () => register(null), [register]);
 }

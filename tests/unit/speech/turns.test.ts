@@ -76,6 +76,22 @@ describe("a screen that is presented", () => {
   });
 });
 
+describe("a screen that is for hands only", () => {
+  it("is said, and nothing is heard on it, however it is asked", async () => {
+    const t = table();
+    t.turns.present(screen("drawer", { deaf: true }));
+    await t.timers.advance(5000);
+    t.turns.touch();
+    t.turns.again();
+    t.turns.earCame();
+    await t.timers.advance(60_000);
+    expect([t.voice.said.length > 0, t.ears.opened]).toEqual([true, 0]);
+    t.turns.present(screen("wash"));
+    await t.timers.advance(5000);
+    expect(t.ears.listening()).toBe(true);
+  });
+});
+
 describe("an ear that comes late", () => {
   it("is opened when it has come, on the screen that waits for an answer", async () => {
     let there = false;
