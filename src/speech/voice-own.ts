@@ -66,6 +66,8 @@ export class OwnVoice implements VoicePort {
     const made = await Promise.race([stop, this.#make(s)]);
     if (made === "stopped" || stopped) return { how: "stopped" };
     if (!("samples" in made)) return this.#failed("why" in made ? made.why : "it stopped working");
+    // A number with a part missing is another number: nothing of it is played.
+    if (made.samples.length !== made.made) return this.#failed("a part of the sound is missing");
     const seconds = made.samples.length / made.sampleRate;
     if (seconds < spokenSeconds([s.text], this.#wpm) * WHOLE_SHARE) return this.#failed("the sound is too short for the sentence");
     const playing = this.#play(made, gainOf(this.#step));

@@ -6,7 +6,8 @@ export interface Ask {
   pace: number;
 }
 export type Answer =
-  | { id: number; samples: Int16Array<ArrayBuffer>; sampleRate: number }
+  /** `made`: how many samples the synthesiser made, so that a sound that lost some on its way is known. */
+  | { id: number; samples: Int16Array<ArrayBuffer>; sampleRate: number; made: number }
   | { id: number; why: string }
   | { ready: true }
   | { broken: string };

@@ -41,7 +41,7 @@ addEventListener("message", async (e: MessageEvent<Ask | { folder: string }>) =>
   try {
     if (synth === null) throw new Error("the voice was not opened");
     const { samples, sampleRate } = (await synth)(asked.text, asked.pace);
-    answer({ id: asked.id, samples: new Int16Array(samples), sampleRate });
+    answer({ id: asked.id, samples: new Int16Array(samples), sampleRate, made: samples.length });
   } catch (error) {
     answer({ id: asked.id, why: error instanceof Error ? error.message : String(error) });
   }

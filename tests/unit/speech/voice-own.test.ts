@@ -5,7 +5,7 @@ import { OwnVoice, type Player, type SynthWorker } from "#speech/voice-own.ts";
 import { FakeTimers, settle } from "./fake-timers.ts";
 
 const dial: Sentence = { text: "Turn the dial to 15 units.", lang: "en-US" };
-const sound = (seconds: number) => ({ samples: new Int16Array(16_000 * seconds), sampleRate: 16_000 });
+const sound = (seconds: number) => ({ samples: new Int16Array(16_000 * seconds), sampleRate: 16_000, made: 16_000 * seconds });
 
 function bench(options: { muted?: boolean } = {}) {
   const timers = new FakeTimers();
@@ -87,6 +87,20 @@ describe("the shipped voice, as a port", () => {
     b.tell({ broken: "the worker stopped" });
     expect(await result).toMatchObject({ how: "failed" });
     expect(await b.voice.speak(dial)).toMatchObject({ how: "failed", why: expect.stringContaining("missing or torn") });
+  });
+
+  it("never plays a sound of which a part was lost on the way, be it the last hundredth", async () => {
+    const b = bench();
+    b.open();
+    b.tell({ ready: true });
+    for (const share of [0.99, 0.8, 0.5]) {
+      const result = b.voice.speak(dial);
+      await settle();
+      const whole = sound(2);
+      b.tell({ id: last(b).id, ...whole, samples: whole.samples.slice(0, whole.samples.length * share) });
+      expect(await result).toMatchObject({ how: "failed", why: expect.stringContaining("missing") });
+    }
+    expect(b.played).toEqual([]);
   });
 
   it("never plays a sound that is too short to hold every word", async () => {
