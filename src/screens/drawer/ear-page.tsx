@@ -21,11 +21,10 @@ export function EarPage({ ear, go }: { ear: EarTrial; go(view: View): void }) {
 
   const listen = async () => {
     if (listening) return;
+    // Nothing above the button may move under the finger that presses it: the browser would click what came there.
     setListening(true);
-    setSaid(EAR.listening);
-    if (tries.length >= TRIES) setTries([]);
     const tried = await ear.listen();
-    setTries((before) => [...before, tried]);
+    setTries((before) => (before.length >= TRIES ? [tried] : [...before, tried]));
     setSaid(sayTry(tried));
     setListening(false);
     setState(await ear.state());
@@ -46,10 +45,19 @@ export function EarPage({ ear, go }: { ear: EarTrial; go(view: View): void }) {
       actions={
         <>
           <BigButton role="choice" safe label={DRAWER.back} onPress={() => go({ at: "menu" })} />
-          {hears ? <BigButton role="main" label={tries.length >= TRIES ? EAR.more : EAR.listen} onPress={() => void listen()} /> : null}
+          {hears ? (
+            <BigButton
+              role="main"
+              label={listening ? EAR.listening : tries.length >= TRIES ? EAR.more : EAR.listen}
+              onPress={() => void listen()}
+            />
+          ) : null}
         </>
       }
     >
+      <p class="for-ears" role="status">
+        {listening ? EAR.listening : ""}
+      </p>
       {hears ? <h2>{EAR.say}</h2> : null}
       {tries.length > 0 ? (
         <>

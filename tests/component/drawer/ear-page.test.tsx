@@ -62,7 +62,9 @@ describe("the page on which the ear is tried", () => {
     const { trial } = ear([heard()]);
     await open(trial);
     await enter("Listen");
-    expect(screen.getByRole("status").textContent).toContain("That is right.");
+    expect(screen.getAllByRole("status").map((status) => status.textContent)).toContain(
+      "Heard “one hundred twelve”. That is right. It was sure.",
+    );
   });
 
   it("offers no listening where no ear listens, and says why", async () => {
