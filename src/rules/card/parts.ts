@@ -110,7 +110,7 @@ export function partsOf(meal: MealName, rule: MealRule, value: number, grams: Gr
   const food = foodOf(meal, rule, grams);
   if (!("food" in food)) return food;
   const added = addedFor(meal, rule, value, rule.roundParts ?? "none");
-  if (!("units" in added) || !("rows" in added)) return added;
+  if ("why" in added) return added;
   return {
     food: food.food,
     whole: plus(food.food, added.units),

@@ -38,11 +38,16 @@ describe("a band table", () => {
       expect([179, 185, 200].map((g) => said(bandCard(slipped, 4, { edges }), g))).toEqual([4, "in two bands", 6]);
     }
     const twice = [band(181, null, 4), band(181, null, 6)];
-    for (const edges of ["as printed", "up to the next"] as const) expect(said(bandCard(twice, 4, { edges }), 200)).toBe("in two bands");
+    for (const edges of ["as printed", "up to the next"] as const)
+      expect([181, 200].map((g) => said(bandCard(twice, 4, { edges }), g))).toEqual(["in two bands", "in two bands"]);
   });
 
   it("tells nothing where an open row runs into the next as printed", () => {
     expect(said(bandCard([band(251, null, 2), band(351, null, 4)], 0), 360)).toBe("in two bands");
+  });
+
+  it("claims nothing by a row that is upside down", () => {
+    expect([140, 100].map((g) => said(bandCard([band(140, 71, 4)], 4), g))).toEqual(["above the bands", "below the bands"]);
   });
 
   it("may be typed in any order", () => {

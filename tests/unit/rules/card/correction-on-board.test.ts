@@ -67,6 +67,22 @@ describe("insulin on board", () => {
     expect(said(blank, 220, null, recently(dose(240)))).toBe(9);
   });
 
+  it("never rounds a printed row or a food-only row that it is taken from", () => {
+    const rule = { onBoard: { model: "linear", hours: 4 }, spacingMinutes: 60 } as const;
+    const by = (row: number, foodOnly: number) => bandCard([band(71, 180, 6), band(181, null, row)], foodOnly, rule);
+    expect(said(by(9.5, 6), 220, null, recently(dose(180)))).toBe("off the pen's step");
+    expect(said(by(9, 5.5), 220, null, recently(dose(180)))).toBe("off the pen's step");
+    expect(said(by(9, 5.5), 220, null, recently(dose(60)))).toBe("off the pen's step");
+    // Nothing is left of the correction: the row itself is not used.
+    expect(said(by(9.5, 6), 220, null, recently(dose(60)))).toBe(6);
+    expect(said(by(9.5, 6), 220, null, recently(dose(240)))).toBe("off the pen's step");
+  });
+
+  it("has no caution of its own, taking some or all", () => {
+    const card = { ...RATIO, onBoard: { model: "linear", hours: 4 }, spacingMinutes: 60 } as const;
+    for (const value of [220, 320]) expect(lookUp(card, at(card, value, 60, recently(dose(120))))).toMatchObject({ cautions: [] });
+  });
+
   it("stops and asks where the card is blank, only with a correction and a dose that could still act", () => {
     const card = { ...RATIO, onBoard: null };
     expect(lookUp(card, at(card, 220, 60, recently(dose(200))))).toEqual({ told: false, why: "blank field", field: "onBoard" });

@@ -30,6 +30,11 @@ describe("a dose by ratio and correction", () => {
     expect(parts(of("down"), 190, 50)).toEqual([5, 1]);
     expect(parts(of("linear"), 190, 50)).toEqual([5, 4 / 3]);
     expect(said(of("linear"), 190, 50)).toBe(6);
+    // 55 above is 1.83 steps: only whole ones count, and the nearest is 2.
+    expect([parts(of("down"), 205, 50), parts(of("nearest"), 205, 50)]).toEqual([
+      [5, 1],
+      [5, 2],
+    ]);
   });
 
   it("is one unit for each started 50 above 120 (source: lay explanation of a sliding scale)", () => {
