@@ -30,6 +30,9 @@ export function doChrome(act: ChromeAct, desk: ChromeDesk): void {
     case "wrong":
       desk.open("wrong");
       break;
+    case "voice":
+      desk.open("voice");
+      break;
     case "again":
       desk.turns.again();
       break;

@@ -9,7 +9,7 @@ import type { HouseState } from "#walk/state.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { VoiceAct } from "./voice-setting.ts";
 
-export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong" | VoiceAct;
+export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong" | "voice" | VoiceAct;
 
 export type Meant =
   | { what: "intent"; intent: Intent }
@@ -25,6 +25,7 @@ const CHROME: readonly { act: ChromeAct; phrases: readonly string[] }[] = [
   { act: "quiet", phrases: ["quiet", "be quiet"] },
   { act: "back", phrases: ["back", "go back"] },
   { act: "wrong", phrases: ["something is wrong"] },
+  { act: "voice", phrases: ["who speaks"] },
   { act: "louder", phrases: ["louder", "speak louder"] },
   { act: "softer", phrases: ["softer", "speak softer"] },
   { act: "slower", phrases: ["slower", "speak slower"] },

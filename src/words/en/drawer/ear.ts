@@ -52,8 +52,8 @@ const WHY: Readonly<Record<EarState["own"], string>> = {
   off: "Nobody chose listening. Choose it in Help, under Who speaks.",
   coming: "The ear of Tablebell is still on its way.",
   broken: "The ear of Tablebell could not be read.",
-  "no microphone": "The tablet has no microphone here.",
-  "microphone refused": "The microphone is not allowed here.",
+  "no microphone": "The ear of Tablebell finds no microphone.",
+  "microphone refused": "The ear of Tablebell may not use the microphone.",
 };
 
 const quoted = (heard: readonly string[]): string => heard.map((text) => `“${text}”`).join(" or ");
