@@ -16,6 +16,11 @@ interface Own {
   event: Happened;
 }
 
+const ownerOf = ({ person, event }: Own): string | null => {
+  if (event.type === "person added") return event.person.id;
+  return event.type === "card signed" ? event.card.person : person;
+};
+
 function setUp(today: string): Own[] {
   const days = { validFrom: addDays(today, -60), reviewBy: addDays(today, 60), validUntil: addDays(today, 240) };
   const signature = { keeper: "ines", keeperName: "Ines", signedOn: days.validFrom, typedTwice: true as const, readBack: true as const };
@@ -37,9 +42,9 @@ function setUp(today: string): Own[] {
   ];
 }
 
-/** now: ms since 1970, in New York in winter. */
-export function smallLog(now: number): Stored[] {
-  const facts = setUp(localParts(now, OFFSET).date);
+/** now: ms since 1970, in New York in winter. `only`: of two people, the one who lives on this tablet. */
+export function smallLog(now: number, only?: "marta" | "henk"): Stored[] {
+  const facts = setUp(localParts(now, OFFSET).date).filter((fact) => only === undefined || (ownerOf(fact) ?? only) === only);
   const rows: Stored[] = [];
   for (const [place, { person, event }] of facts.entries()) {
     const wall = place === facts.length - 1 ? now - 20 * HOUR : now - DAY - 20 * HOUR + place * 1000;

@@ -9,6 +9,7 @@ import { fold } from "#walk/fold.ts";
 import { emptyHouse, type HouseState } from "#walk/state.ts";
 import { fakeSpeech, type Said, type SpeechGlobal } from "./fake-speech.ts";
 import { layLog, smallLog } from "./small-log.ts";
+import { type SoundWanted, wire } from "./sound-in-page.ts";
 
 export const LANDSCAPE = { width: 1280, height: 800 };
 export const PORTRAIT = { width: 800, height: 1280 };
@@ -26,6 +27,12 @@ export interface Wanted {
   at?: string;
   /** What is in the log at first: a short past, or nothing, which the app fills with ninety days by itself. */
   past?: "short" | "none";
+  /** The only person of the house, instead of two. */
+  only?: "marta" | "henk";
+  /** Real sound instead of a voice and an ear made for tests: what the browser is to have of each. */
+  sound?: SoundWanted;
+  /** A file that never arrives whole: not there, cut in half, or with one byte of it changed. */
+  broken?: { file: RegExp; how: "missing" | "torn" | "changed" };
   /** Lets the app keep itself on the tablet; off unless a test is about that. */
   offline?: boolean;
   /** Runs in the page before anything else, the moved clock included: what it keeps of the page's own clock is real. */
@@ -53,12 +60,26 @@ export async function openTablet(browser: Browser, baseUrl: string, wanted: Want
     (kept) => localStorage.getItem("tablebell preferences") ?? localStorage.setItem("tablebell preferences", kept),
     JSON.stringify(prefs),
   );
-  await context.addInitScript(fakeSpeech, { ms: SENTENCE_MS });
+  if (wanted.sound) await context.addInitScript(wire, wanted.sound);
+  else await context.addInitScript(fakeSpeech, { ms: SENTENCE_MS });
+  if (wanted.broken) await breakFile(context, wanted.broken);
   const page = await context.newPage();
-  if (wanted.past !== "none") await layLog(page, baseUrl, smallLog(Date.parse(wanted.at ?? NOON)));
+  if (wanted.past !== "none") await layLog(page, baseUrl, smallLog(Date.parse(wanted.at ?? NOON), wanted.only));
   const tablet = new Tablet(context, page, baseUrl);
   await tablet.open();
   return tablet;
+}
+
+function breakFile(context: BrowserContext, { file, how }: NonNullable<Wanted["broken"]>): Promise<unknown> {
+  return context.route(file, async (route) => {
+    if (how === "missing") return route.fulfill({ status: 404, body: "not here" });
+    const response = await route.fetch();
+    const body = await response.body();
+    if (how === "torn") return route.fulfill({ status: 200, body: body.subarray(0, body.length / 2) });
+    const middle = Math.floor(body.length / 2);
+    body.writeUInt8((body.readUInt8(middle) + 1) % 256, middle);
+    return route.fulfill({ response, body });
+  });
 }
 
 export class Tablet {

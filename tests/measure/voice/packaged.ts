@@ -29,7 +29,7 @@ export class Packaged {
   readonly #module: Raw;
   readonly #decoder: Inside;
   readonly #score: number;
-  #asked: Asked | null = null;
+  #grammar: string | null = null;
 
   private constructor(module: Raw, decoder: Inside) {
     this.#module = module;
@@ -52,13 +52,17 @@ export class Packaged {
   number(sound: Float32Array, asked: Asked): string | null {
     const grammar = GRAMMARS[asked];
     if (grammar === undefined) throw new Error(`No number is asked by "${asked}".`);
-    if (asked !== this.#asked) this.#decoder.set_grammar(`#JSGF V1.0; grammar g; ${SMALL} public <s> = ${grammar};`);
-    this.#asked = asked;
+    const heard = readNumber(this.words(sound, grammar) ?? "");
+    return heard.kind === "number" ? heard.text : null;
+  }
+
+  /** The words of the sound that fit a grammar best (JSGF, with `<under>` for every number under a hundred), or null. */
+  words(sound: Float32Array, grammar: string): string | null {
+    if (grammar !== this.#grammar) this.#decoder.set_grammar(`#JSGF V1.0; grammar g; ${SMALL} public <s> = ${grammar};`);
+    this.#grammar = grammar;
     this.#decoder.start();
     this.#decoder.process_audio(sound, false, true);
     this.#decoder.stop();
-    if (this.#module._decoder_hyp(this.#decoder.cdecoder, this.#score) === 0) return null;
-    const heard = readNumber(this.#decoder.get_text());
-    return heard.kind === "number" ? heard.text : null;
+    return this.#module._decoder_hyp(this.#decoder.cdecoder, this.#score) === 0 ? null : this.#decoder.get_text();
   }
 }
