@@ -54,7 +54,7 @@ const chosenIn = (place: Place, answers: Map<string, string>): number =>
 export interface KeeperHands {
   readonly how: "touch" | "keys";
   press(name: string): Promise<void>;
-  /** Fills in the page from its first field to its last and presses the button; again: once more where a row was missing. */
+  /** Fills in the page from its first field to its last and presses the button. */
   fillIn(draft: Draft, then: string): Promise<void>;
   tickAll(): Promise<void>;
 }
@@ -97,18 +97,21 @@ export function fingers(t: Tablet): KeeperHands {
     press,
     async fillIn(draft, then) {
       const answers = byLabel(draft);
-      for (let presses = 0; presses < 20; presses++) {
-        const wants = await wantsRow(t, answers);
-        const rows = t.page.getByRole("button", { name: ROW });
-        const index = Array.from({ length: await rows.count() }, (_, i) => i).find(wants);
-        if (index === undefined && presses > 0) break;
-        const controls = t.page.locator("main fieldset, main input:not([type=radio]), main textarea");
+      const all = async (controls: Locator) => {
         for (let i = 0; i < (await controls.count()); i++) await answer(controls.nth(i), answers);
-        const after = Array.from({ length: await rows.count() }, (_, i) => i).find(await wantsRow(t, answers));
-        if (after === undefined) break;
+      };
+      // What is chosen opens further fields, and the tables get their rows; then every box in its turn.
+      await all(t.page.locator("main fieldset"));
+      const rows = t.page.getByRole("button", { name: ROW });
+      for (let presses = 0; presses < 40; presses++) {
+        const wants = await wantsRow(t, answers);
+        const index = Array.from({ length: await rows.count() }, (_, i) => i).find(wants);
+        if (index === undefined) break;
         await t.settle();
-        await rows.nth(after).tap();
+        await rows.nth(index).tap();
+        await t.page.waitForFunction(() => document.activeElement instanceof HTMLInputElement);
       }
+      await all(t.page.locator("main fieldset, main input:not([type=radio]), main textarea"));
       await press(then);
     },
     async tickAll() {
