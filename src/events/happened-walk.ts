@@ -1,6 +1,7 @@
 // Facts of a walk, in the order a meal walk meets them. Each answer says how it was known.
 import * as z from "zod/mini";
 import { mealName } from "./card.ts";
+import { lowEvents } from "./happened-low.ts";
 import { plateHow, plateLine } from "./plate.ts";
 import { glucose, glucoseUnit, gramsSchema, unitsSchema } from "./quantity.ts";
 import { spot } from "./spot.ts";
@@ -26,7 +27,8 @@ export const stepName = z.enum([
 ]);
 export type StepName = z.infer<typeof stepName>;
 
-export const waitFor = z.enum(["wash", "skin", "hold", "recheck", "ready"]);
+/** "watch": insulin is in, no meal came, and the last reading was good. */
+export const waitFor = z.enum(["wash", "skin", "hold", "recheck", "watch", "ready"]);
 export type WaitFor = z.infer<typeof waitFor>;
 
 export const mishapKind = z.enum([
@@ -38,7 +40,12 @@ export const mishapKind = z.enum([
   "not sure",
   "it hurt or bled",
   "button too stiff",
+  "pen ran out",
   "cannot eat",
+  "half eaten",
+  "vomiting",
+  "eaten, not injected",
+  "needle stick",
   "feeling ill",
   "something else",
 ]);
@@ -95,14 +102,6 @@ const readingTaken = z.object({
 const wordRead = z.object({ type: z.literal("meter word read"), word: z.enum(["HI", "LO"]), via });
 const readingGrewOld = plain("reading grew old");
 const highAdviceHeard = plain("high advice heard");
-// low
-const lowBegan = z.object({ type: z.literal("low began"), because: z.enum(["reading", "meter word", "feels strange", "cannot eat"]) });
-const sugarTaken = z.object({ type: z.literal("sugar taken"), food: z.string(), grams: gramsSchema });
-const lowEnded = z.object({ type: z.literal("low ended"), rounds: z.number() });
-const callRaised = z.object({
-  type: z.literal("call raised"),
-  why: z.enum(["still low", "no answer", "cannot swallow", "bell not answered"]),
-});
 // 5 plate
 const exerciseAnswered = z.object({ type: z.literal("exercise answered"), hard: z.boolean() });
 const plateLineAdded = z.object({ type: z.literal("food put on the plate"), line: plateLine });
@@ -196,10 +195,7 @@ export const walkEvents = [
   wordRead,
   readingGrewOld,
   highAdviceHeard,
-  lowBegan,
-  sugarTaken,
-  lowEnded,
-  callRaised,
+  ...lowEvents,
   exerciseAnswered,
   plateLineAdded,
   plateLineRemoved,

@@ -69,4 +69,7 @@ export type Intent =
   | { do: "finish" }
   // Low
   | { do: "took sugar"; food: string; grams: number }
-  | { do: "cannot swallow" };
+  | { do: "cannot swallow" }
+  | { do: "no meter" }
+  /** The step that was said is done; the next one is said. */
+  | { do: "help step done" };

@@ -23,6 +23,10 @@ export const person = z.object({
   usualMeals: z.array(z.object({ name: z.string(), meal: z.enum(["breakfast", "lunch", "dinner", "snack"]), grams: z.number() })),
   body: bodyMeasures,
   leftOutRegions: z.array(region),
+  /** Ids of quick sugars that the clinic bars, or that are not in this kitchen. */
+  leftOutSugars: z.optional(z.array(z.string())),
+  /** Steps of this person's own glucagon kit, one action each, as a keeper typed them from its leaflet. Left out: there is none. */
+  glucagonSteps: z.optional(z.array(z.string().check(z.minLength(1), z.maxLength(90)))),
 });
 export type Person = z.infer<typeof person>;
 

@@ -1,5 +1,6 @@
 // One fact of a walk into the state of that walk. Silent and total: no clock, no refusal.
 import type { Happened } from "#events/happened.ts";
+import type { WaitFor } from "#events/happened-walk.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { freshPenCheck } from "./fresh.ts";
@@ -16,7 +17,13 @@ function given(walk: Walk, event: Extract<Happened, { type: "number given" }>, a
 }
 
 function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
-  return { ...low, due: "treat", readings: [...low.readings, { glucose, word }] };
+  return { ...low, due: "treat", noMeter: false, readings: [...low.readings, { glucose, word }] };
+}
+
+/** A good reading while a meal is still missing: whoever was called for has nothing more to be called for. */
+function lowInWait(low: Low, waits: WaitFor): Low {
+  if (waits === "recheck") return { ...low, due: "recheck" };
+  return waits === "watch" ? { ...low, due: "recheck", callRaised: false, cannotSwallow: false, helpSteps: 0 } : low;
 }
 
 /** Common practice, no source: a needle that gives nothing two times is taken for blocked. */
@@ -58,7 +65,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
         ...walk,
         wait: { for: event.for, began: at, ms: event.ms },
         waitDone: null,
-        low: walk.low && event.for === "recheck" ? { ...walk.low, due: "recheck" } : walk.low,
+        low: walk.low && lowInWait(walk.low, event.for),
       };
     case "wait ended":
       return { ...walk, wait: null, waitDone: event.for };
@@ -105,6 +112,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
           due: "treat",
           callRaised: false,
           cannotSwallow: false,
+          noMeter: false,
+          helpSteps: 0,
         },
       };
     case "sugar taken":
@@ -116,6 +125,10 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
             low: { ...walk.low, due: "recheck", rounds: [...walk.low.rounds, { food: event.food, grams: event.grams, at }] },
           }
         : walk;
+    case "cannot measure":
+      return walk.low ? { ...walk, ...quiet, low: { ...walk.low, noMeter: true, due: "treat" } } : walk;
+    case "help step done":
+      return walk.low ? { ...walk, low: { ...walk.low, helpSteps: event.step } } : walk;
     case "call raised":
       return walk.low
         ? { ...walk, low: { ...walk.low, callRaised: true, cannotSwallow: walk.low.cannotSwallow || event.why === "cannot swallow" } }

@@ -6,12 +6,13 @@ import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { backEvents } from "./back.ts";
 import { bellNow } from "./bell.ts";
-import { contextOf, type Offer, press } from "./context.ts";
+import { contextOf, type Offer, press, waitOver } from "./context.ts";
 import { GUARDS, type Guards } from "./guards.ts";
 import { lumpOffers } from "./lump-question.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
 import { careMinutesMs } from "./steps/care-ms.ts";
 import { MISHAPS } from "./steps/mishap.ts";
+import { isWatched } from "./steps/no-meal.ts";
 import { STEPS } from "./steps.ts";
 
 /** Between these steps nothing of another person comes in, but a low. */
@@ -39,7 +40,8 @@ export function callers(house: HouseState, now: Stamp): PersonState[] {
   const step = front?.walk ? stepOf(front.walk) : null;
   return Object.values(house.people).filter((p) => {
     if (p === front || !p.walk) return false;
-    if (p.walk.low) return true;
+    // Watched after a good reading: nothing of it is due until the next one is.
+    if (p.walk.low) return !isWatched(p.walk) || waitOver(p.walk, now, house.doubt === null);
     if (step !== null && HANDS_FULL.includes(step)) return false;
     return p.bell !== null && bellNow(p.bell, now, house.doubt === null).level !== "quiet";
   });

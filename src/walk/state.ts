@@ -11,7 +11,7 @@ import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
 import type { MarkedPlace } from "#rules/body/marks.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 8;
+export const FOLD_VERSION = 9;
 
 export interface Wait {
   for: WaitFor;
@@ -48,6 +48,10 @@ export interface Low {
   callRaised: boolean;
   /** Nothing by mouth any more. */
   cannotSwallow: boolean;
+  /** No meter, or no strip: there is no number until one is read. */
+  noMeter: boolean;
+  /** Steps done of those for whoever is in the house. */
+  helpSteps: number;
 }
 
 export interface PenCheck {

@@ -1,7 +1,7 @@
 // A low: sugar, a wait, a new reading, again, then a call. The number decides, never the feeling (promise 13).
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { type Glucose, grams, MINUTE } from "#events/quantity.ts";
+import { grams, MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
@@ -10,50 +10,75 @@ import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
 import type { Walk } from "#walk/state.ts";
 import { careMinutesMs } from "./care-ms.ts";
+import { helpStepNow } from "./help-steps.ts";
+import { keepsWatch, missesMeal, watchAgain } from "./no-meal.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { glucoseOf, words } from "./reading.ts";
 
 /** Up to three treatments, then a call (JBDS 01, 4th edition 2020). */
 export const MOST_ROUNDS = 3;
+/** So many where the reading is very low, or where there is no meter to tell. Our choice, no source. */
+const FEWER_ROUNDS = 2;
 
-export type LowStage = "treat" | "wait" | "recheck" | "number" | "call";
+export type LowStage = "treat" | "wait" | "watch" | "recheck" | "number" | "help" | "call";
 
 export function lowStage(c: Ctx): LowStage {
-  const low = c.walk.low;
+  const { low, wait } = c.walk;
   if (!low) return "treat";
-  if (low.callRaised) return c.walk.draft ? "number" : "call";
   if (c.walk.draft) return "number";
+  if (low.cannotSwallow) return "help";
+  if (low.callRaised) return "call";
   if (low.due === "treat") return "treat";
+  if (wait?.for === "watch") return watchLeft(c) > 0 ? "watch" : "recheck";
   // In doubt nothing is counted down: the reading says more than the clock.
-  return c.sure && recheckLeft(c) > 0 ? "wait" : "recheck";
+  return c.sure && sugarLeft(c) > 0 ? "wait" : "recheck";
 }
 
-/** Milliseconds until the new reading. 0 where the clocks cannot say: measuring too early frees no dose, and waiting without end may hurt. */
-function recheckLeft(c: Ctx): number {
+/** Milliseconds that the sugar still needs. 0 where the clocks cannot say: measuring too early frees no dose, and waiting without end may hurt. */
+function sugarLeft(c: Ctx): number {
   const { wait } = c.walk;
   const passed = wait?.for === "recheck" ? elapsed(wait.began, c.now, c.sure) : null;
   return wait === null || passed === null ? 0 : Math.max(0, wait.ms - passed);
 }
 
-/** Quick sugars in the order they are offered; glucose first. */
-export const sugarsOffered = () => sugarFoods().slice(0, 4);
+/** Counted in doubt too, at its worst: a watch that asks at once after each good reading would be given up. */
+function watchLeft(c: Ctx): number {
+  const { wait } = c.walk;
+  const passed = wait ? oldestAge(wait.began, c.now, c.sure) : null;
+  return wait === null || passed === null ? 0 : Math.max(0, wait.ms - passed);
+}
+
+/** Quick sugars in the order they are offered, glucose first, without those that the clinic bars. Glucose is offered where all are barred. */
+export function sugarsOffered(leftOut: readonly string[] = []): ReturnType<typeof sugarFoods> {
+  const all = sugarFoods();
+  const may = all.filter((sugar) => !leftOut.includes(sugar.id));
+  return (may.length > 0 ? may : all).slice(0, 4);
+}
 
 function offers(c: Ctx): Offer[] {
+  const { low } = c.walk;
   // Who cannot swallow is given nothing by mouth (general first-aid teaching; ADA patient page).
-  const swallows = !c.walk.low?.cannotSwallow;
-  const cannot = swallows ? [press("wrong", { do: "cannot swallow" })] : [];
-  const sugars = swallows ? sugarsOffered().map((s) => press("choice", { do: "took sugar", food: s.food.id, grams: s.grams })) : [];
+  const cannot = low?.cannotSwallow ? [] : [press("wrong", { do: "cannot swallow" })];
+  const sugars = sugarsOffered(c.me.person.leftOutSugars).map((s) =>
+    press("choice", { do: "took sugar", food: s.food.id, grams: s.grams }),
+  );
+  // A new reading is always welcome: feeling worse may not have to wait.
+  const reads = [...numberOffers(c, ["recheck after low"]), ...words];
+  const ate = missesMeal(c.walk) ? [press("choice", { do: "eating" })] : [];
   switch (lowStage(c)) {
     case "treat":
       return [...sugars, ...cannot];
     case "wait":
+    case "watch":
+      return [...reads, ...ate, ...cannot];
     case "recheck":
-      // A new reading is always welcome: feeling worse may not have to wait.
-      return [...numberOffers(c, ["recheck after low"]), ...words, ...cannot];
+      return [...reads, press("choice", { do: "no meter" }), ...ate, ...cannot];
     case "number":
       return numberOffers(c, []);
+    case "help":
+      return [...(helpStepNow(c).isLast ? [] : [press("main", { do: "help step done" })]), ...reads, press("stop", { do: "leave" })];
     case "call":
-      return [...sugars, ...numberOffers(c, ["recheck after low"]), ...words, ...cannot, press("stop", { do: "leave" })];
+      return [...sugars, ...reads, ...cannot, press("stop", { do: "leave" })];
   }
 }
 
@@ -64,19 +89,22 @@ const UNANSWERED_MS = 5 * MINUTE;
 export function unansweredLow(walk: Walk, now: Stamp, sure: boolean): boolean {
   if (!walk.low || walk.low.callRaised) return false;
   const since = oldestAge(walk.touchedAt, now, sure) ?? now.mono;
-  return since >= UNANSWERED_MS + (walk.wait?.for === "recheck" ? walk.wait.ms : 0);
+  return since >= UNANSWERED_MS + (walk.wait?.for === "recheck" || walk.wait?.for === "watch" ? walk.wait.ms : 0);
 }
 
 const wait = (ms: number): Happened => ({ type: "wait began", for: "recheck", ms });
 
-function afterRecheck(c: Ctx, stillLow: boolean, glucose: Glucose | null): Happened[] {
+const ended = (c: Ctx): Happened => ({ type: "low ended", rounds: c.walk.low?.rounds.length ?? 0 });
+
+function afterRecheck(c: Ctx, stillLow: boolean, veryLow: boolean): Happened[] {
   const rounds = c.walk.low?.rounds.length ?? 0;
   if (!stillLow) {
     // A minute after sugar a good number ends no low: it may be the sugar on the fingers, or the same reading a little off.
-    const left = recheckLeft(c);
-    return left > 0 && !c.walk.low?.callRaised ? [wait(left)] : [{ type: "low ended", rounds }];
+    const left = sugarLeft(c);
+    if (left > 0 && !c.walk.low?.callRaised) return [wait(left)];
+    return keepsWatch(c) ? [watchAgain] : [ended(c)];
   }
-  const enough = rounds >= MOST_ROUNDS || (rounds >= 2 && glucose !== null && isVeryLow(glucose));
+  const enough = rounds >= MOST_ROUNDS || (rounds >= FEWER_ROUNDS && veryLow);
   return enough ? [{ type: "call raised", why: "still low" }] : [];
 }
 
@@ -92,7 +120,7 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
       via: draft?.via ?? "touch",
       helper: draft?.helper ?? null,
     },
-    ...afterRecheck(c, stillLow, glucose),
+    ...afterRecheck(c, stillLow, isVeryLow(glucose)),
   );
 }
 
@@ -107,11 +135,21 @@ export const low: StepRules = {
         );
       case "cannot swallow":
         return happen({ type: "call raised", why: "cannot swallow" });
+      case "help step done":
+        return happen({ type: "help step done", step: helpStepNow(c).done + 1 });
+      case "no meter": {
+        // How the person feels decides nothing (promise 13): sugar once more, then somebody is called.
+        const enough = (c.walk.low?.rounds.length ?? 0) >= FEWER_ROUNDS;
+        return happen({ type: "cannot measure" }, ...(enough ? [{ type: "call raised" as const, why: "no meter" as const }] : []));
+      }
+      case "eating":
+        return happen({ type: "eating" }, ...(lowStage(c) === "watch" ? [ended(c)] : []));
       case "read word": {
         const read: Happened = { type: "meter word read", word: intent.word, via: intent.via };
-        if (intent.word === "LO") return happen(read, ...afterRecheck(c, true, null));
+        // Meters show LO below about 20 mg/dL (1.1 mmol/L).
+        if (intent.word === "LO") return happen(read, ...afterRecheck(c, true, true));
         // Sugar on the fingers shows HI (fruit on unwashed hands: Diabetes Care 2011): only a second HI, after washing, is believed.
-        return happen(read, ...(c.walk.low?.readings.at(-1)?.word === "HI" ? afterRecheck(c, false, null) : [wait(recheckLeft(c))]));
+        return happen(read, ...(c.walk.low?.readings.at(-1)?.word === "HI" ? afterRecheck(c, false, false) : [wait(sugarLeft(c))]));
       }
       default:
         return isNumberIntent(intent) ? decideNumber(c, intent, low) : happen();

@@ -7,16 +7,30 @@ import { stepOf, type Walk } from "#walk/state.ts";
 import { uncertainDose } from "./inject.ts";
 
 /** Mishaps that leave nobody knowing how much went in. */
-const UNCERTAIN: readonly MishapKind[] = ["nothing came out", "button too stiff", "not sure", "wrong insulin", "too much", "too little"];
+const UNCERTAIN: readonly MishapKind[] = [
+  "nothing came out",
+  "button too stiff",
+  "pen ran out",
+  "not sure",
+  "wrong insulin",
+  "too much",
+  "too little",
+];
 
 export const MISHAPS: readonly MishapKind[] = [
   "nothing came out",
   "button too stiff",
+  "pen ran out",
   "it hurt or bled",
   "too much",
   "too little",
   "wrong insulin",
   "not sure",
+  "cannot eat",
+  "half eaten",
+  "vomiting",
+  "eaten, not injected",
+  "needle stick",
   "feeling ill",
   "something else",
 ];
@@ -25,7 +39,7 @@ export const MISHAPS: readonly MishapKind[] = [
 const MORE_THAN_THE_BOOK: readonly MishapKind[] = ["too much", "wrong insulin"];
 
 /** While the pen is tested these are the pen's trouble, and nobody injected yet. */
-const PEN_TROUBLE: readonly MishapKind[] = ["nothing came out", "button too stiff"];
+const PEN_TROUBLE: readonly MishapKind[] = ["nothing came out", "button too stiff", "pen ran out"];
 
 export const isPenTrouble = (walk: Walk, mishap: MishapKind): boolean =>
   PEN_TROUBLE.includes(mishap) && stepOf({ ...walk, mishap: null }) === "pen";
@@ -43,11 +57,25 @@ function doseOf(c: Ctx, mishap: MishapKind): Happened[] {
 /** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
 export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...doseOf(c, mishap), { type: "mishap opened", kind: mishap });
 
+/** Once the advice was heard, what nobody may be left alone with: insulin without food, and a meal eaten without insulin. */
+function whatFollows(c: Ctx, mishap: MishapKind): Happened[] {
+  const { walk } = c;
+  if (walk.low) return [];
+  const noFood: Happened[] = [{ type: "cannot eat" }, { type: "low began", because: "cannot eat" }];
+  if (mishap === "cannot eat" && walk.injected && walk.eat !== "cannot eat") return noFood;
+  // Sugar may not stay down either: the number comes first.
+  if (mishap === "vomiting" && walk.injected) return [...noFood, { type: "wait began", for: "recheck", ms: 0 }];
+  // The card's row is for insulin before the meal: late, only its own words count, and without any there is no dose.
+  if (mishap === "eaten, not injected" && !walk.injectOpened && walk.kind === "meal" && !c.card?.advice.missed)
+    return [{ type: "walk ended", how: "no dose" }];
+  return [];
+}
+
 export const mishap: StepRules = {
   offers: () => [press("main", { do: "heard mishap advice" })],
   decide(c: Ctx, intent: Intent) {
     if (intent.do !== "heard mishap advice" || !c.walk.mishap) return happen();
-    return happen({ type: "mishap advice heard", kind: c.walk.mishap });
+    return happen({ type: "mishap advice heard", kind: c.walk.mishap }, ...whatFollows(c, c.walk.mishap));
   },
 };
 

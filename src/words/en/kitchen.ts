@@ -7,6 +7,7 @@ import { GUARDS } from "#walk/guards.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
+import { isWatched } from "#walk/steps/no-meal.ts";
 import { ago, unitsOf } from "./amounts.ts";
 import { FIXED } from "./fixed.ts";
 import { sayLumpsDue } from "./lumps.ts";
@@ -61,6 +62,7 @@ export function unfinished(house: HouseState, me: PersonState, now: Stamp): stri
 /** Who has a low, and whom to call once it needs help; for whoever is near. */
 export function sayLowCall(house: HouseState, me: PersonState): string {
   const { name } = me.person;
+  if (me.walk && isWatched(me.walk)) return `${name} had insulin and no meal. Measure on time.`;
   if (!me.walk?.low?.callRaised) return `${name} has a low. Sugar first.`;
   return `${name} has a low. Call ${house.household?.emergencyNumber ?? "the emergency number"}.`;
 }

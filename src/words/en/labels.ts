@@ -24,7 +24,12 @@ const MISHAPS: Readonly<Record<Extract<Intent, { do: "report" }>["mishap"], Labe
   "not sure": label("Not sure it went in", "i am not sure it went in"),
   "it hurt or bled": label("It hurt or bled", "it hurts", "it is bleeding"),
   "button too stiff": label("The button is stiff", "the button is too stiff"),
+  "pen ran out": label("The pen ran out", "pen is empty"),
   "cannot eat": label("I cannot eat"),
+  "half eaten": label("I ate only part"),
+  vomiting: label("Food came up", "i was sick"),
+  "eaten, not injected": label("I ate, no insulin", "i forgot the insulin"),
+  "needle stick": label("Needle hurt somebody"),
   "feeling ill": label("I feel ill", "i am ill"),
   "something else": label("Something else"),
 };
@@ -114,6 +119,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
         skin: label("Go on", "ready"),
         hold: label("It is out", "needle is out", "ready"),
         recheck: label("Go on"),
+        watch: label("Go on"),
         ready: label("Go on"),
       }[me?.walk?.wait?.for ?? "ready"];
     case "jump wait":
@@ -219,7 +225,11 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       return { shown, said: [shown.toLowerCase(), name.toLowerCase(), `i took ${name.toLowerCase()}`] };
     }
     case "cannot swallow":
-      return label("Cannot swallow", "i cannot swallow");
+      return label("Cannot swallow or wake", "cannot swallow", "i cannot swallow", "will not wake up");
+    case "no meter":
+      return label("No meter here", "no meter", "no strips");
+    case "help step done":
+      return label("That is done", "done", "next");
     default:
       return intent satisfies never;
   }

@@ -6,8 +6,10 @@ import type { Guards } from "#walk/guards.ts";
 import { clockQuestion, frontPerson } from "#walk/offers.ts";
 import { type HouseState, type Step, stepOf } from "#walk/state.ts";
 import type { Say } from "#words/say.ts";
-import { sayDone, sayEat, sayLow, sayMishap, sayNeedleQuestion, sayPutAway } from "./steps/after-needle.ts";
+import { sayDone, sayEat, sayNeedleQuestion, sayPutAway } from "./steps/after-needle.ts";
 import { sayCard, sayEatFirst, sayPlate, sayReading, sayTaken, sayWash } from "./steps/before-pen.ts";
+import { sayLow } from "./steps/low.ts";
+import { sayMishap } from "./steps/mishap.ts";
 import { sayDial, sayInject, sayPen, sayPlaceStep, saySkin } from "./steps/pen-to-needle.ts";
 import { dayAndMonth, timeOfDay } from "./when.ts";
 

@@ -202,11 +202,14 @@ export const EXPLORATIONS: readonly Exploration[] = [
     name: "mishaps",
     looksAt: "the same meal with something wrong at every step",
     facts: odileAt(lasting(fixedCard)),
-    texts: { reading: ["120"], dial: ["6"], "left in window": ["1"] },
+    texts: { reading: ["120"], dial: ["6"], "left in window": ["1"], "recheck after low": ["110"] },
     around: seconds(16 * 60, 3 * 3600),
     follows: all(
       (i, w) =>
-        i.do === "report" || without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),
+        (i.do === "report" && !w.house.people.odile?.walk?.low) ||
+        without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),
+      // A low that follows is walked in the explorations about lows: here it is treated once and ends.
+      (i, w) => !w.house.people.odile?.walk?.low || not("cannot swallow", "no meter", "eating", "answer meal")(i, w),
       LOOKS_RIGHT,
       calm,
     ),
@@ -237,7 +240,12 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["70", "120"], "recheck after low": ["66", "110"], dial: ["6"] },
     around: seconds(16 * 60, 3 * 3600),
-    follows: all((i, w) => clean(i, w) || i.do === "cannot eat", calm, not("leave", "back", "change number")),
+    // The help for whoever cannot swallow is walked in "low"; what was treated before the needle plays no part in a meal that does not come.
+    follows: all(
+      (i, w) => clean(i, w) || (i.do === "cannot eat" && w.house.people.odile?.walk?.afterLow === false),
+      calm,
+      not("leave", "back", "change number", "help step done"),
+    ),
   },
   {
     ...base,

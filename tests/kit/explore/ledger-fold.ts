@@ -47,6 +47,8 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "button pressed down":
       return { ...w, needleIn: true };
     case "wait began":
+      // Watched after a good reading, a call has been answered.
+      if (event.for === "watch") return { ...w, callRaised: false };
       return event.for === "hold" ? { ...w, hold: { at, ms: event.ms } } : w;
     case "number given": {
       const given = { text: event.text, at, turn: l.turn, voice: event.via === "voice", named: event.helper !== null };
@@ -69,7 +71,9 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "meter word read":
       return { ...w, number: null, reading: { glucose: null, word: event.word, at }, lowOpen: event.word === "LO" || w.lowOpen };
     case "low began":
-      return { ...w, lowOpen: true, number: null, sugars: 0, callRaised: false };
+      return { ...w, lowOpen: true, lowWithoutMeal: event.because === "cannot eat", number: null, sugars: 0, callRaised: false };
+    case "eating":
+      return { ...w, lowWithoutMeal: false };
     case "low ended":
       return { ...w, lowOpen: false, afterLow: true };
     case "sugar taken":

@@ -27,6 +27,8 @@ export interface WalkAccount {
   reading: { glucose: Glucose | null; word: "HI" | "LO" | null; at: Stamp } | null;
   /** A reading was low or LO, or low was said, and no later reading was otherwise. */
   lowOpen: boolean;
+  /** That low began with a meal that never came after the insulin, and nothing was eaten since. */
+  lowWithoutMeal: boolean;
   sugars: number;
   grams: number | null;
   exercise: boolean;
@@ -161,6 +163,7 @@ export function freshWalk(id: string, kind: "meal" | "low", meal: WalkAccount["m
     taken: null,
     reading: null,
     lowOpen: false,
+    lowWithoutMeal: false,
     sugars: 0,
     grams: null,
     exercise: false,

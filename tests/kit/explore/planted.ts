@@ -1,6 +1,7 @@
 // One fault or more for each promise, planted in the engine and never in the code: a guard taken out, a decision or a fold bent.
 // The explorer must meet each of them with a breach of that promise.
 import type { DoseCard } from "#events/card.ts";
+import type { Happened } from "#events/happened.ts";
 import { units } from "#events/quantity.ts";
 import type { Decision } from "#walk/decide.ts";
 import { GUARDS, type Guards } from "#walk/guards.ts";
@@ -47,6 +48,18 @@ function withoutHoles(card: DoseCard): DoseCard {
   const rule = card.meals.breakfast;
   return rule?.kind === "bands" ? { ...card, meals: { ...card.meals, breakfast: { ...rule, edges: "up to the next" } } } : card;
 }
+
+/** Facts that are told as others. */
+const instead = (type: string, other: (event: Happened) => Happened | null): Engine => ({
+  ...engine,
+  decide: (house, intent, now, walkId): Decision => {
+    const decision = engine.decide(house, intent, now, walkId);
+    return {
+      ...decision,
+      facts: decision.facts.map((f) => ({ ...f, event: (f.event.type === type ? other(f.event) : null) ?? f.event })),
+    };
+  },
+});
 
 const tenTimesTelephoned: Engine = {
   ...engine,
@@ -160,6 +173,18 @@ export const PLANTED: readonly Planted[] = [
     },
   },
   { promise: 13, fault: "a low reading begins no low", exploration: "low", engine: losing((type) => type === "low began") },
+  {
+    promise: 13,
+    fault: "one good reading is enough where insulin is in and no meal came",
+    exploration: "low after insulin",
+    engine: instead("wait began", (e) => (e.type === "wait began" && e.for === "watch" ? { type: "low ended", rounds: 1 } : null)),
+  },
+  {
+    promise: 13,
+    fault: "a low without a meter ends by itself",
+    exploration: "low",
+    engine: instead("cannot measure", () => ({ type: "low ended", rounds: 1 })),
+  },
   { promise: 13, fault: "nobody is called", exploration: "low", engine: losing((type) => type === "call raised") },
   {
     promise: 14,

@@ -10,11 +10,11 @@
 //   pens     per pen of the house: the reason against it, or none; with the last few units, how many are left
 //   walk     the step with what lies over it (mishap, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
 //            the wait with its end, the number on its way (slot, text, voice, second time; a reading's age), the reading until the plate is done, then only whether it is
-//            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing); the dose told (none, zero, some; card or caller;
+//            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing, help done, no meter, a meal that never came); the dose told (none, zero, some; card or caller;
 //            timing), heard, eaten first, helper, each check of the pen with how long ago the needle was fitted and how often no stream came, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
 // Taken as one
 //   ids, hashes, exact times and ages inside one class, exact units and grams once they were agreed, which spot (but that there is one), which spots were
-//   used or declined, which mishap (but whether the dose is in), which food and how many beyond one, how hands were washed, how the skin was cleaned once it is dry, names of helpers,
+//   used or declined, which mishap (but whether the dose is in, and those that lead elsewhere), which food and how many beyond one, how hands were washed, how the skin was cleaned once it is dry, names of helpers,
 //   slips and clean walks counted, all but the newest dose of a class
 import type { Stamp } from "#events/stamp.ts";
 import { lookUp } from "#rules/card/lookup.ts";
@@ -118,11 +118,26 @@ function draftKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
   return `${slot}:${as(text)}:${as(first)}:${via === "voice" ? "v" : ""}${w.unitAgreed ?? ""}${old}`;
 }
 
-function lowKey(w: Walk): string {
-  if (!w.low) return w.afterLow ? "after" : "";
-  const last = w.low.readings.at(-1)?.word === "HI" ? "HI" : "";
-  return `${Math.min(w.low.rounds.length, 3)}${w.low.due}${w.low.callRaised ? "!" : ""}${"cannotSwallow" in w.low && w.low.cannotSwallow ? "x" : ""}${last}`;
+/** A meal that did not come: watched until the insulin's main action is over (4 hours of a rapid one), or for as long as nobody knows. */
+function noMealKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
+  if (w.low?.because !== "cannot eat" || w.eat === "eating") return "";
+  const ms = w.injectOpened && elapsed(w.injectOpened, now, sure);
+  const hours = me.card?.card.insulin.kind === "rapid analogue" ? 4 : 8;
+  return ms !== null && ms >= hours * 60 * MINUTE ? "watched" : "watch";
 }
+
+function lowKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
+  if (!w.low) return w.afterLow ? "after" : "";
+  const { low } = w;
+  const last = low.readings.at(-1)?.word === "HI" ? "HI" : "";
+  const help = low.cannotSwallow ? `x${low.helpSteps}` : "";
+  const said = `${low.callRaised ? "!" : ""}${help}${low.noMeter ? "m" : ""}`;
+  return `${Math.min(low.rounds.length, 3)}${low.due}${said}${last}${noMealKey(me, w, now, sure)}`;
+}
+
+/** Mishaps that lead elsewhere than back to the step, once their advice was heard. */
+const LEADS_ON: readonly string[] = ["cannot eat", "vomiting", "eaten, not injected"];
+const mishapKey = (w: Walk): string => (w.mishap === null ? "" : LEADS_ON.includes(w.mishap) ? w.mishap : "some");
 
 /** Just fitted, a while ago (another quarter of an hour makes it old), or too long ago to be gone by. */
 function needleAge(fitted: Stamp | null, now: Stamp, sure: boolean): string {
@@ -142,7 +157,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
     reading,
     w.low ? null : old,
     w.highHeard,
-    lowKey(w),
+    lowKey(me, w, now, sure),
     w.exercise,
     Math.min(w.lines.length, 1),
     w.plate && (w.plate.ready ? "ready" : w.plate.grams === null ? "fixed" : "counted"),
@@ -174,14 +189,7 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   const sure = house.doubt === null;
   const wait = w.wait ? `${w.wait.for} ${waitOver(w, now, sure) ? "over" : "runs"}` : "";
   const justLeft = w.left && w.plate?.ready === true && w.touchedAt.boot === now.boot && now.wall - w.touchedAt.wall < 10 * MINUTE;
-  const over = [
-    stepOf(w),
-    w.left ? (justLeft ? "just left" : "left") : "",
-    w.mishap !== null,
-    w.needleAsked,
-    wait,
-    draftKey(me, w, now, sure),
-  ];
+  const over = [stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", mishapKey(w), w.needleAsked, wait, draftKey(me, w, now, sure)];
   if (!w.injectOpened) return [w.kind, ...over, ...beforeNeedle(house, me, w, now, sure)];
   // What came before the needle comes back only when the needle did not go in.
   return [
@@ -190,7 +198,7 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     w.injected !== null,
     w.putAway,
     w.eat,
-    w.low && lowKey(w),
+    w.low && lowKey(me, w, now, sure),
     w.injected ? "" : beforeNeedle(house, me, w, now, sure),
   ];
 }

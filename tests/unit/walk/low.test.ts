@@ -16,6 +16,7 @@ const doing = (t: Table) =>
   offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : [`number ${"slot" in o ? o.slot : ""}`]));
 const calls = (t: Table) => t.facts.flatMap((f) => (f.readable && f.event.type === "call raised" ? [f.event.why] : []));
 
+// Sources: 15 g, 15 min, again (ADA leaflet of 2024); three treatments, then a call (JBDS 01, 4th edition 2020); nothing by mouth (ADA patient page).
 describe("a low (promise 13)", () => {
   it("62, sugar, 68, sugar, 74: two treatments, and the walk goes on (facts O13)", () => {
     const t = lowAt("62").send(sugar);
@@ -57,6 +58,15 @@ describe("a low (promise 13)", () => {
     worse.pass(15 * MINUTE);
     recheck(worse, "50");
     expect(calls(worse)).toEqual(["still low"]);
+  });
+
+  it("takes LO for very low: meters show it below about 20 mg/dL", () => {
+    const t = lowAt("66").send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "66").send(sugar);
+    t.pass(15 * MINUTE);
+    t.send({ do: "read word", word: "LO", via: "touch" });
+    expect(calls(t)).toEqual(["still low"]);
   });
 
   it("at 66 no dose is checked for any meal (facts O26)", () => {
@@ -127,16 +137,6 @@ describe("a low (promise 13)", () => {
     recheck(t, "90").send({ do: "exercise", hard: false }, { do: "meal is ready" });
     expect(walk(t).told).toMatchObject({ units: 6, correction: 0 });
     expect(walk(t).sugarEaten).toHaveLength(1);
-  });
-
-  it("begins when a meal cannot be eaten after the insulin, and ends the bell", () => {
-    const t = odileAt("eat").send({ do: "cannot eat" });
-    expect(t.step()).toBe("low");
-    expect(me(t).bell).toBeNull();
-    t.send(sugar);
-    t.pass(15 * MINUTE);
-    recheck(t, "110");
-    expect(t.step()).toBe("done");
   });
 
   it("of the kitchen is a walk of its own, and is no clean meal walk", () => {

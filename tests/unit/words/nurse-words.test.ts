@@ -63,8 +63,13 @@ describe("after insulin without a meal", () => {
     t.pass(15 * 60);
     expect(lines(t)).toContain("Wash the sugar off your hands.");
     t.number("recheck after low", "110");
+    expect(t.step()).toBe("low");
+    expect(lines(t)).toContain("The insulin still works.");
+    expect(lines(t)).toContain(CLINIC);
+    t.pass(4 * 60 * 60);
+    t.number("recheck after low", "110");
     expect(t.step()).toBe("done");
-    expect(lines(t)).toContain("It works for hours.");
+    expect(lines(t)).toContain("Most of it works for 4 hours.");
     expect(lines(t)).toContain(CLINIC);
     expect(lines(t)).not.toContain("I ask about the meal");
   });

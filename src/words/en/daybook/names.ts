@@ -44,7 +44,12 @@ export const MISHAP_WORDS: Readonly<Record<MishapKind, string>> = {
   "not sure": "not sure if it went in",
   "it hurt or bled": "it hurt or bled",
   "button too stiff": "the button was too stiff",
+  "pen ran out": "the pen ran out",
   "cannot eat": "could not eat",
+  "half eaten": "ate only part of the meal",
+  vomiting: "the food came up again",
+  "eaten, not injected": "ate, and no insulin went in",
+  "needle stick": "a used needle pricked somebody",
   "feeling ill": "feeling ill",
   "something else": "something was wrong",
 };

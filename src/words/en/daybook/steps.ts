@@ -21,6 +21,7 @@ const WAIT = {
   skin: "The drying wait",
   hold: "The count",
   recheck: "The wait after sugar",
+  watch: "The watch without a meal",
   ready: "The wait for the meal",
 } as const;
 
@@ -96,6 +97,10 @@ export function sayFact(event: Happened, names: Names): string | null {
       }[event.because];
     case "sugar taken":
       return WALK_LINE.tookSugar(gramsOf(event.grams), foodWords(event.food, names.language));
+    case "cannot measure":
+      return "There was no meter, or no strip.";
+    case "help step done":
+      return `Step ${event.step} of the help was done.`;
     case "low ended":
       return WALK_LINE.lowOver;
     case "call raised":
@@ -103,6 +108,7 @@ export function sayFact(event: Happened, names: Names): string | null {
         "still low": "Still low. The tablet said: call for help.",
         "no answer": "No answer. The tablet said: call for help.",
         "cannot swallow": "Could not swallow. The tablet said: call for help.",
+        "no meter": "No number could be had. The tablet said: call for help.",
         "bell not answered": "The bell was not answered. The tablet called loudly.",
       }[event.why];
     case "exercise answered":

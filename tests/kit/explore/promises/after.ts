@@ -1,9 +1,9 @@
 // Promises 7, 11 and 13: what follows the needle, leaving, and lows.
 import type { Stamp } from "#events/stamp.ts";
 import { bellNow } from "#walk/bell.ts";
-import { type Account, age, isLow, passed } from "../ledger.ts";
+import { type Account, age, isLow, passed, type WalkAccount } from "../ledger.ts";
 import type { Turn, World } from "../world.ts";
-import { firstBroken, type PromiseCheck, wanted } from "./shape.ts";
+import { firstBroken, type PromiseCheck, stampOf, wanted } from "./shape.ts";
 
 const MINUTE = 60_000;
 /** Three treatments, then a call (JBDS 01, 2020). */
@@ -100,6 +100,16 @@ const eleventh: PromiseCheck = {
   },
 };
 
+/** Hours in which most of an insulin works (AAFP 2009: rapid 4 to 5; AAFP 2005: regular 8 to 10); a card that does not say is taken for the slower. */
+const MAIN_HOURS: Readonly<Record<string, number>> = { "rapid analogue": 4, regular: 8, premixed: 12, intermediate: 12, "long-acting": 24 };
+
+/** Insulin is in and no meal came: a low that began so ends with food, or with a good reading after the insulin's main action. */
+function endedTooEarly(a: Account, w: WalkAccount, at: Stamp, trusted: boolean): boolean {
+  if (!w.lowWithoutMeal || w.opened === null) return false;
+  const ms = passed(w.opened, at, trusted);
+  return ms === null || ms < (MAIN_HOURS[a.card?.card.insulin.kind ?? "regular"] ?? 24) * 60 * MINUTE;
+}
+
 /** Nothing of a dose happens while a low is open. */
 const NOT_IN_A_LOW: readonly string[] = ["plate agreed", "dose told", "dose heard", "dose dialled", "inject opened", "food is ready"];
 
@@ -127,6 +137,9 @@ const thirteenth: PromiseCheck = {
       if (s.event.type === "low ended" && w.reading?.glucose && isLow(w.reading.glucose, s.a.card?.card ?? null))
         return "a low ended on a low reading";
       if (s.event.type === "low ended" && (w.reading === null || w.reading.word === "LO")) return "a low ended without a reading";
+      if (s.event.type === "low ended" && w.lowOpen && w.reading?.word !== "HI") return "a low ended without a new reading";
+      if (s.event.type === "low ended" && endedTooEarly(s.a, w, stampOf(s), s.entry.was.trusted))
+        return "a low ended while insulin works and no meal came";
       const called = turn.decision.facts.some((f) => f.event.type === "call raised") || w.callRaised;
       const lowAgain =
         (s.event.type === "reading taken" && isLow(s.event.glucose, s.a.card?.card ?? null)) ||

@@ -1,0 +1,143 @@
+// What the steps of a low say: sugar, the wait, the new reading, the watch without a meal, the call, and the help for whoever is in the house.
+import { snackAfterMinutes } from "#rules/glucose/guidelines.ts";
+import { watchOf } from "#rules/glucose/watch.ts";
+import type { Ctx } from "#walk/context.ts";
+import { careNumber } from "#walk/steps/care-ms.ts";
+import { helpStepNow } from "#walk/steps/help-steps.ts";
+import { lowStage } from "#walk/steps/low.ts";
+import { ago, gramsOf, minutesOf } from "#words/en/amounts.ts";
+import type { Say } from "#words/say.ts";
+import { sayDraft } from "./draft.ts";
+import { clinicOf, emergencyOf } from "./whom.ts";
+
+function sayTreat(c: Ctx): Say {
+  const { low } = c.walk;
+  const own = low?.because === "cannot eat" ? c.card?.advice.cannotEat : null;
+  const why = low?.noMeter
+    ? ["There is no number. Treat it as a low.", "Do not stay alone."]
+    : low?.because === "cannot eat" && low.readings.length < 2
+      ? ["Insulin is in, and no meal comes."]
+      : low?.because === "feels strange" && low.readings.length === 0
+        ? ["Treat it as a low."]
+        : ["Your glucose is low. No insulin now."];
+  return {
+    title: "Take sugar now",
+    lines: [
+      ...why,
+      `Take ${gramsOf(careNumber(c.card, "treatGrams"))} of quick sugar now.`,
+      ...(own ? [`Your card says: ${own}`] : []),
+      "What did you take?",
+    ],
+  };
+}
+
+/** One step a screen. What a keeper typed is said as it stands. */
+function sayHelp(c: Ctx): Say {
+  const { step } = helpStepNow(c);
+  const call = emergencyOf(c);
+  const big = { value: call, unit: "" };
+  switch (step.say) {
+    case "call":
+      return {
+        title: "Call for help",
+        lines: [`Call ${call} now.`, "Put nothing in the mouth. Give no insulin.", "Then press That is done."],
+        big,
+      };
+    case "kit":
+      return { title: `Glucagon: ${step.number} of ${step.of}`, lines: [step.text] };
+    case "turn on side":
+      return { title: "On the side", lines: ["Turn them on their side.", "Bend the upper knee. Tilt the head back a little."] };
+    case "stay": {
+      // A second dose after 15 minutes, from a new kit only (drug references by generic name).
+      const again = c.me.person.glucagonSteps ? ["Not awake after 15 minutes? A new kit may be used."] : [];
+      return {
+        title: "Stay with them",
+        lines: ["Stay with them until help comes.", "Nothing by mouth.", ...again, `Call ${call} if not done.`],
+        big,
+      };
+    }
+  }
+}
+
+export function sayLow(c: Ctx): Say {
+  const { low, wait } = c.walk;
+  const waits = wait?.ms ?? 0;
+  const onHands = low?.due === "recheck" && low.readings.at(-1)?.word === "HI" ? ["HI may be sugar on your hands."] : [];
+  switch (lowStage(c)) {
+    case "number":
+      return sayDraft(c);
+    case "treat":
+      return sayTreat(c);
+    case "wait":
+      return {
+        title: "Sit and wait",
+        lines: [
+          ...onHands,
+          ...(waits < careNumber(c.card, "recheckMinutes") * 60_000 ? ["It is too early to be sure."] : []),
+          `Sit down. Wait ${minutesOf(Math.ceil(waits / 60_000))}.`,
+          "Then measure again.",
+        ],
+      };
+    case "watch":
+      return {
+        title: "Keep watch",
+        lines: [
+          "That is good now. The insulin still works.",
+          "Eat what you can. Keep sugar near.",
+          `Measure again in ${minutesOf(Math.ceil(waits / 60_000))}.`,
+          `Any trouble? Call ${clinicOf(c)}.`,
+        ],
+      };
+    case "recheck":
+      return {
+        title: "Measure again",
+        lines: [
+          ...(c.sure ? [] : ["The time is not sure."]),
+          ...onHands,
+          low?.rounds.length === 0 ? "Wash your hands." : "Wash the sugar off your hands.",
+          "Measure again. Say or press the number.",
+          "No meter or strip? Press No meter here.",
+        ],
+      };
+    case "call":
+      return {
+        title: "Call for help",
+        lines: [
+          low?.noMeter ? "There is no number. You need help now." : "This low needs help now.",
+          `Call ${emergencyOf(c)}.`,
+          ...(low?.noMeter ? ["Do not stay alone."] : []),
+          "If you cannot swallow, take nothing by mouth.",
+        ],
+        big: { value: emergencyOf(c), unit: "" },
+      };
+    case "help":
+      return sayHelp(c);
+  }
+}
+
+/** The snack as it is taught where the household lives: rules/glucose/guidelines.ts. */
+export function sayLowOver(c: Ctx): Say {
+  if (c.walk.reading?.word === "HI")
+    return { title: "The meter shows HI", lines: ["The meter shows HI again. HI means very high.", `Call ${clinicOf(c)}.`] };
+  const after = snackAfterMinutes(c.house.household?.country ?? "US");
+  const snack =
+    after === 0
+      ? ["Eat a snack now, like bread or a biscuit."]
+      : [`Is the next meal more than ${ago(after)} away?`, "Then eat a snack, like bread or crackers."];
+  return { title: "Better", lines: ["The low is over.", ...snack] };
+}
+
+/** Insulin went in and no meal came; the watch is over, or was never needed. */
+export function sayNoMealCame(c: Ctx, amount: string): Say {
+  const own = c.card?.advice.cannotEat;
+  const hours = watchOf(c.card?.insulin.kind).mainHours;
+  return {
+    title: "No meal came",
+    lines: [
+      `${amount}, and no meal came.`,
+      `Most of it works for ${hours} hours.`,
+      ...(own ? [`Your card says: ${own}`] : ["Keep sugar near. Do not stay alone."]),
+      `Call ${clinicOf(c)}.`,
+    ],
+  };
+}

@@ -1,0 +1,125 @@
+// What is said when something went wrong: what it is, what not to do, the card's own words or "call now", how long to watch, and a number to call.
+import type { DoseCard } from "#events/card.ts";
+import type { MishapKind } from "#events/happened-walk.ts";
+import { watchOf } from "#rules/glucose/watch.ts";
+import type { Ctx } from "#walk/context.ts";
+import { isPenTrouble } from "#walk/steps/mishap.ts";
+import { unitsOf } from "#words/en/amounts.ts";
+import type { Say } from "#words/say.ts";
+import { clinicOf, emergencyOf } from "./whom.ts";
+
+interface Advice {
+  said: string;
+  /** The card's own words for it. */
+  field: keyof DoseCard["advice"] | null;
+  /** Where the card is silent. */
+  blank?: (c: Ctx) => readonly string[];
+  /** Nothing more is injected on doubt. */
+  noSecond?: true;
+}
+
+const noMore = (said: string, field: Advice["field"]): Advice => ({
+  said,
+  field,
+  noSecond: true,
+  // Spacing is the card's; a high reading is no reason against it.
+  blank: () => ["Still high later? Inject no more on your own."],
+});
+
+const insulinIsIn = (c: Ctx): boolean => c.walk.injectOpened !== null;
+
+const ADVICE: Readonly<Record<MishapKind, Advice>> = {
+  // A double or triple dose is watched in hospital (common practice, no source); the card may give units for it.
+  "too much": {
+    said: "Too much insulin went in, or it may have.",
+    field: "tooMuch",
+    noSecond: true,
+    blank: (c) => ["A double or triple dose is watched in hospital.", `Call ${emergencyOf(c)} now.`],
+  },
+  "wrong insulin": {
+    said: "The wrong insulin went in.",
+    field: "wrongInsulin",
+    noSecond: true,
+    blank: (c) => [`Call ${emergencyOf(c)} now.`],
+  },
+  "too little": noMore("Less insulin went in than the card says.", "partDose"),
+  "nothing came out": noMore("Nothing came out of the pen.", "partDose"),
+  "number left in the window": noMore("Part of the dose did not go in.", "partDose"),
+  "button too stiff": noMore("The button did not go down.", "partDose"),
+  "pen ran out": noMore("The pen ran out. Part of the dose went in.", "partDose"),
+  "not sure": noMore("Nobody knows if the dose went in.", "missed"),
+  "it hurt or bled": { said: "Press on the spot. A drop of blood is common.", field: null },
+  "cannot eat": {
+    said: "The meal does not come.",
+    field: "cannotEat",
+    blank: (c) => (insulinIsIn(c) ? ["Insulin is in. Sugar comes next."] : ["Then inject nothing for this meal."]),
+  },
+  "half eaten": {
+    said: "You ate less than planned.",
+    field: "halfEaten",
+    blank: () => ["Keep quick sugar near.", "Measure again in 1 hour."],
+  },
+  // Sick-day leaflets differ on the hours before calling (4, 6, 8); with insulin in, none are waited.
+  vomiting: {
+    said: "Food did not stay down.",
+    field: "ill",
+    blank: () => ["Take small sips of a sugary drink.", "Never stop long-acting insulin."],
+  },
+  "eaten, not injected": {
+    said: "You ate, and no insulin went in.",
+    field: "missed",
+    blank: () => ["Inject nothing for it on your own."],
+  },
+  // First aid after a needle stick as health services teach it, from memory.
+  "needle stick": {
+    said: "A used needle pricked somebody.",
+    field: null,
+    blank: () => ["Let it bleed. Wash it with soap and water.", "Do not suck it.", "Whoever was pricked calls a doctor today."],
+  },
+  // Never stop background insulin, keep drinking: sick-day leaflets agree on both.
+  "feeling ill": {
+    said: "You feel ill.",
+    field: "ill",
+    blank: () => ["Measure your glucose. Drink water often.", "Never stop long-acting insulin."],
+  },
+  "something else": { said: "Something is wrong.", field: null },
+};
+
+/** Does the card say what to do with an amount, or only in general? */
+const givesUnits = (text: string): boolean => /\d/.test(text);
+
+/** More insulin may be in, or another one: how long it is watched. Which insulin it was is not known to the tablet. */
+function watch(c: Ctx, kind: MishapKind): string[] {
+  if (kind !== "too much" && kind !== "wrong insulin") return [];
+  const hours = kind === "wrong insulin" ? 24 : watchOf(c.card?.insulin.kind).longestHours;
+  return [`Watch your glucose for ${hours} hours.`, "Keep sugar near. Do not stay alone."];
+}
+
+function callLines(c: Ctx): string[] {
+  return c.card ? [`Call ${clinicOf(c)}.`] : ["Call your clinic.", `In danger, call ${emergencyOf(c)}.`];
+}
+
+export function sayMishap(c: Ctx): Say {
+  const kind = c.walk.mishap ?? "something else";
+  const { said, field, blank, noSecond } = ADVICE[kind];
+  if (isPenTrouble(c.walk, kind)) {
+    const empty = kind === "pen ran out";
+    return {
+      title: "Something is wrong",
+      lines: [
+        empty ? "The pen ran out." : said,
+        ...(empty ? ["Take a new pen."] : ["Change the needle. Test the pen again.", "If it fails again, take a new pen."]),
+        ...callLines(c),
+      ],
+    };
+  }
+  const own = (field ? c.card?.advice[field] : null) ?? null;
+  const left = kind === "number left in the window" && c.walk.injected?.left ? [`${unitsOf(c.walk.injected.left)} did not go in.`] : [];
+  const second = noSecond ? ["Do not inject again."] : [];
+  // "Unless the card gives units": words without any do not take the place of the hospital.
+  const plain = own === null || (kind === "too much" && !givesUnits(own)) ? (blank?.(c) ?? []) : [];
+  return {
+    title: "Something is wrong",
+    lines: [said, ...left, ...second, ...(own ? [`Your card says: ${own}`] : []), ...plain, ...watch(c, kind), ...callLines(c)],
+  };
+}
