@@ -1,6 +1,7 @@
 // Sound -> what the net sees: how loud each of 40 bands of pitch is, every hundredth of a second, evened out over the utterance.
 import FFT from "fft.js";
 import type { MelShape } from "./manifest.ts";
+import { withQuiet } from "./quiet.ts";
 
 const RATE = 16_000;
 
@@ -33,8 +34,11 @@ function bandsOf(shape: MelShape): Band[] {
   });
 }
 
-/** Makes the features of one utterance: samples from -1 to 1 at 16 kHz -> one row of bands for every hop. Empty when it is shorter than one frame. */
-export function melOf(shape: MelShape): (samples: Float32Array) => Matrix {
+/**
+ * Makes the features of one utterance: samples from -1 to 1 at 16 kHz -> one row of bands for every hop, and `quiet` rows of the room before and after.
+ * Empty when it is shorter than one frame.
+ */
+export function melOf(shape: MelShape, quiet = 0): (samples: Float32Array) => Matrix {
   const fft = new FFT(shape.fft);
   const bands = bandsOf(shape);
   const window = Float64Array.from({ length: shape.frame }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * i) / shape.frame));
@@ -59,8 +63,9 @@ export function melOf(shape: MelShape): (samples: Float32Array) => Matrix {
         values[row * shape.bands + band] = Math.log(sum + shape.floor);
       });
     }
-    evenOut(values, rows, shape.bands);
-    return { rows, width: shape.bands, values };
+    const all = withQuiet(values, shape.bands, quiet);
+    evenOut(all, all.length / shape.bands, shape.bands);
+    return { rows: all.length / shape.bands, width: shape.bands, values: all };
   };
 }
 

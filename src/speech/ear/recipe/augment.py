@@ -1,9 +1,11 @@
 """From clean clips to what a kitchen tablet hears, a whole batch at a time on the device.
 
-Speed and throat length, tremor of pitch and loudness, hoarseness, tilt, rooms, other talkers, noises, weak and clipped sound.
+Speed and pace within a word, throat length and the place of each formant, tremor of pitch and loudness, hoarseness, mumbling, tilt, cut edges,
+rooms, other talkers, noises, weak and clipped sound.
 """
 import math
 
+import numpy as np
 import torch
 
 from net import MEL, mel_matrix, normal, power
@@ -11,11 +13,25 @@ from net import MEL, mel_matrix, normal, power
 FLOOR_DB = -58.0
 
 
+def throat_of(rng, far: float):
+    """Another throat: all formants up or down by up to a fifth, and each region of them a little for itself."""
+    knots = np.array([0, 250, 500, 900, 1500, 2300, 3300, 4600, 8000.0])
+    whole = rng.uniform(-0.18, 0.19)
+    own = rng.normal(0, rng.choice([0.01, 0.05]), len(knots))
+    moved = knots * np.exp(far * (whole + own))
+    return lambda hz: float(np.interp(hz, knots, moved))
+
+
 class Kitchen:
-    def __init__(self, audio, starts, lengths, noise, dev, throat: float = 1.0):
-        """throat: how far speed and throat length wander; 1 is up to a fifth each way, for the first part of training."""
-        self.audio, self.starts, self.lengths, self.noise, self.dev, self.throat = audio, starts, lengths, noise, dev, throat
-        self.warps = torch.stack([mel_matrix(1 + (w - 1) * throat) for w in torch.linspace(0.84, 1.2, 25).tolist()]).to(dev)
+    def __init__(self, spoken, noise, dev, throat: float = 1.0):
+        self.spoken, self.noise, self.dev = spoken, noise, dev
+        self.wander(throat)
+
+    def wander(self, throat: float):
+        """How far speed and throats wander: 1 is up to a fifth each way, for most of the training."""
+        self.throat = throat
+        rng = np.random.default_rng(5)
+        self.warps = torch.stack([mel_matrix(throat_of(rng, throat)) for _ in range(400)]).to(self.dev)
 
     def u(self, n, lo, hi):
         return torch.rand(n, 1, device=self.dev) * (hi - lo) + lo
@@ -27,9 +43,9 @@ class Kitchen:
         """Clips placed into a common length with silence around, at a random speed (pitch and throat move with it)."""
         n, dev = len(which), self.dev
         rate = torch.exp(self.throat * self.u(n, -0.2, 0.2) * self.some(n, 0.75)) if hard else torch.ones(n, 1, device=dev)
-        lengths = self.lengths[which][:, None]
+        lengths = self.spoken.lengths[which][:, None]
         spoken = lengths / rate
-        lead, tail = self.u(n, 800, 9600), self.u(n, 800, 9600)
+        lead, tail = self.u(n, 160, 9600), self.u(n, 160, 9600)
         total = int((spoken + lead + tail).max().item()) // 160 * 160 + 240
         lead = lead + torch.rand(n, 1, device=dev) * (total - spoken - lead - tail).clamp(min=0)
         t = torch.arange(total, device=dev)[None].float()
@@ -37,12 +53,13 @@ class Kitchen:
         if hard:  # tremor of pitch
             f, depth = self.u(n, 4, 8), self.u(n, 0.0, 0.03) * self.some(n, 0.2)
             at = at + depth * 16000 / (2 * math.pi * f) * torch.sin(2 * math.pi * f * t / 16000)
-        inside = ((at >= 1) & (at < lengths - 3)).float()
+        cut = self.some(n, 0.25) if hard else torch.zeros(n, 1, device=dev)  # the microphone opened late or closed early
+        inside = ((at >= 1 + cut * self.u(n, 0, 1500)) & (at < lengths - 3 - cut * self.u(n, 0, 1800))).float()
         at = torch.minimum(at.clamp(min=1), (lengths - 3).clamp(min=1))
         i = at.floor()
         w = at - i
-        base = self.starts[which][:, None] + i.long()
-        p0, p1, p2, p3 = (self.audio[base + k].float() for k in (-1, 0, 1, 2))
+        base = self.spoken.starts[which][:, None] + i.long()
+        p0, p1, p2, p3 = (self.spoken.audio[base + k].float() for k in (-1, 0, 1, 2))
         x = p1 + 0.5 * w * (p2 - p0 + w * (2 * p0 - 5 * p1 + 4 * p2 - p3 + w * (3 * (p1 - p2) + p3 - p0)))
         x = x * inside
         level = ((x * x).sum(1, keepdim=True) / inside.sum(1, keepdim=True).clamp(min=1)).sqrt()
@@ -77,6 +94,32 @@ class Kitchen:
         high = 8000 - self.some(n, 0.2) * self.u(n, 0, 4600)
         gain = gain - 40 * torch.sigmoid((hz - high) / 100) * (high < 8000)
         return torch.fft.rfft(ir, size) * 10 ** (gain / 20), size
+
+    def paced(self, mel):
+        """Sounds drawn out and hurried within an utterance, the pitch unchanged: frames are read at an uneven pace."""
+        n, frames, bands = mel.shape
+        count = int(frames * float(torch.empty(1).uniform_(0.85, 1.3)))
+        t = torch.arange(count, device=self.dev)[None] / 100
+        pace = torch.zeros(n, count, device=self.dev)
+        for lo, hi in ((0.3, 1.5), (1.5, 4)):
+            pace = pace + self.u(n, 0, 0.35) * torch.sin(2 * math.pi * (self.u(n, lo, hi) * t + self.u(n, 0, 1)))
+        at = torch.exp(pace * self.some(n, 0.6)).cumsum(1)
+        at = at / at[:, -1:] * (frames - 1.001)
+        i = at.floor()
+        w = (at - i)[:, :, None]
+        i = i.long()[:, :, None].expand(-1, -1, bands)
+        return (1 - w) * mel.gather(1, i) + w * mel.gather(1, i + 1)
+
+    def mumbled(self, mel):
+        """Formants sharper or flatter than they were, and movements smeared, as synthesisers and old mouths do it."""
+        n = len(mel)
+        f = torch.log(mel + MEL["floor"])
+        smooth = torch.nn.functional.avg_pool1d(torch.nn.functional.pad(f, (4, 4), mode="replicate"), 9, 1)
+        contrast = torch.exp(self.u(n, -0.4, 0.3) * self.some(n, 0.4))[:, :, None]
+        f = smooth + contrast * (f - smooth)
+        slow = torch.nn.functional.avg_pool1d(torch.nn.functional.pad(f.transpose(1, 2), (2, 2), mode="replicate"), 5, 1).transpose(1, 2)
+        share = (self.u(n, 0.2, 0.9) * self.some(n, 0.15))[:, :, None]
+        return torch.exp((1 - share) * f + share * slow)
 
     def batch(self, which, hard: float):
         """which: clip numbers. hard 0..1: share of the noises in use. Gives features [n][frames][40]."""
@@ -113,7 +156,7 @@ class Kitchen:
                 start = torch.randint(0, pick.shape[1], (n, 1), device=self.dev)
                 piece = pick.gather(1, (start + torch.arange(total, device=self.dev)[None]) % pick.shape[1])
                 piece = piece / piece.square().mean(1, keepdim=True).sqrt().clamp(min=1e-3)
-                snr = torch.where(torch.rand(n, 1, device=self.dev) < 0.6, self.u(n, 3, 18), self.u(n, 0, 30)) + (1 - hard) * 15
+                snr = torch.where(torch.rand(n, 1, device=self.dev) < 0.6, self.u(n, 2, 18), self.u(n, 0, 30)) + (1 - hard) * 15
                 noise = noise + piece * 10 ** (-snr / 20) * self.some(n, share)
             x = x + noise
             clip = 1.0 + self.some(n, 0.06) * self.u(n, 1, 5)  # too near the microphone
@@ -123,8 +166,10 @@ class Kitchen:
         x = (x * 10 ** (db / 20)).clamp(-1, 1)
         x = x + torch.randn_like(x) * 10 ** ((FLOOR_DB + self.u(n, -4, 4)) / 20)
         p = power(x)
-        w = torch.randint(0, len(self.warps), (n,), device=self.dev) if hard > 0 else torch.full((n,), 11, device=self.dev)
-        mel = torch.bmm(p, self.warps[w]) if hard > 0 else p @ mel_matrix().to(self.dev)
+        if hard <= 0:
+            return normal(p @ mel_matrix().to(self.dev))
+        w = torch.randint(0, len(self.warps), (n,), device=self.dev)
+        mel = self.mumbled(self.paced(torch.bmm(p, self.warps[w])))
         feats = normal(mel)
         if hard > 0:  # now and then a few bands are missing
             band = torch.arange(MEL["bands"], device=self.dev)[None]

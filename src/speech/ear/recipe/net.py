@@ -27,9 +27,9 @@ def mel_points(low: float, high: float, n: int) -> list[float]:
     return [700.0 * (10 ** ((a + (b - a) * i / (n + 1)) / 2595.0) - 1.0) for i in range(n + 2)]
 
 
-def mel_matrix(warp: float = 1.0) -> torch.Tensor:
-    """[257 bins][40 bands]. warp > 1 reads each band higher up, as if the throat were shorter by that factor (training only)."""
-    points = [min(p * warp, 7990.0) for p in mel_points(MEL["lowHz"], MEL["highHz"], MEL["bands"])]
+def mel_matrix(warp=lambda hz: hz) -> torch.Tensor:
+    """[257 bins][40 bands]. A warp reads each band elsewhere, as if throat and mouth had another length and shape (training only)."""
+    points = [min(warp(p), 7990.0) for p in mel_points(MEL["lowHz"], MEL["highHz"], MEL["bands"])]
     hz = torch.arange(MEL["fft"] // 2 + 1, dtype=torch.float64) * RATE / MEL["fft"]
     columns = []
     for i in range(MEL["bands"]):

@@ -21,6 +21,9 @@ today;yesterday;tomorrow;a little;a lot;all;half;none;hardly any;more;less;high;
 milligrams per deciliter;millimoles per liter;units;unit;grams;gram;minutes;minute;clicks;portion;portions;slice;slices;cup;cups;
 half a cup;bowl;plate;spoon;tablespoon;teaspoon;one more;two slices;one slice;a small bowl;a glass of milk;a cup of tea;by hand;
 change it;that is all;the same;usual;take off;pen;needle;window;button;zero;keypad;digits;one by one;never mind;what;pardon;sorry""".replace("\n", "").split(";")
+SHORT_ANSWERS = """yes;no;yes;no;yes it is;no it is not;that is right;that is wrong;correct;help;help me;again;say it again;repeat;quiet;be quiet;back;go back;
+something is wrong;stop here;ready;done;go on;next;all;half;hardly any;it is sore;lump;scar;mole;not sure;i am not sure;i understand;finish;all done;
+breakfast;lunch;dinner;snack;use it;already washed;not yet;wait;change it;down;dry;wiped""".replace("\n", "").split(";")
 BROAD_A = """half halves bath path glass glasses grass class classes pass past last fast fasting cast ask asked asks after afternoon answer
 answers chance dance plant plants plaster laugh rather castle master basket branch example staff craft draft banana bananas mask task grant
 command demand advantage calf behalf nasty vast contrast broadcast plants rather shan't can't tomato tomatoes draught""".split()
@@ -131,13 +134,14 @@ class Speaker:
         self.number_words = ONES + TENS + ["hundred", "point", "half", "and", "a"]
 
     def say(self) -> str:
+        """Numbers a little under half; the app's own phrases a third; the rest is talk that is no answer."""
         r = self.rng
         kind = r.random()
-        if kind < 0.17:
+        if kind < 0.14:
             return carrier(r, whole(r, r.randrange(20, 601)) + r.choice(["", "", "", "", " milligrams"]))
-        if kind < 0.24:
+        if kind < 0.19:
             return carrier(r, small(r.randrange(100)))
-        if kind < 0.36:
+        if kind < 0.29:
             n = teen_or_ten(r)
             pick = r.random()
             if pick < 0.4:
@@ -149,36 +153,37 @@ class Speaker:
             if pick < 0.85:
                 return " ".join(small(teen_or_ten(r)) for _ in range(r.randrange(2, 4)))
             return carrier(r, small(n) if n < 20 else small(n + r.randrange(10)))
-        if kind < 0.41:
+        if kind < 0.34:
             return carrier(r, decimal(r) + r.choice(["", "", "", " millimoles"]))
-        if kind < 0.46:
+        if kind < 0.38:
             n = r.choice([r.randrange(1, 61), r.randrange(1, 20)])
             return carrier(r, small(n) + r.choice(["", " and a half", " and a half"]) + (" unit" if n == 1 else " units"))
-        if kind < 0.49:
+        if kind < 0.405:
             return carrier(r, whole(r, r.randrange(1, 251)) + " grams")
-        if kind < 0.52:
+        if kind < 0.425:
             return clock(r)
-        if kind < 0.55:
+        if kind < 0.46:
             return " ".join(ONES[r.randrange(10)] for _ in range(r.randrange(1, 5)))
-        if kind < 0.69:
-            return r.choice(self.said) if r.random() < 0.85 else r.choice(self.said) + " " + r.choice(self.said)
-        if kind < 0.72:
-            return r.choice(["yes", "no", "yes it is", "no it is not", "help", "again", "back", "quiet", "ready", "done", "go on"])
-        if kind < 0.76:
+        if kind < 0.70:
+            return r.choice(self.said) if r.random() < 0.9 else r.choice(self.said) + " " + r.choice(self.said)
+        if kind < 0.79:
+            return r.choice(SHORT_ANSWERS)
+        if kind < 0.82:
             return r.choice(["", "", "one ", "two ", "a ", "half a "]) + r.choice(self.food)
-        if kind < 0.775:
+        if kind < 0.83:
             return r.choice(["", "carry on ", "i am ", "this is "]) + r.choice(NAMES)
-        if kind < 0.81:
+        if kind < 0.86:
             return r.choice(self.sentences)
-        if kind < 0.85:
+        if kind < 0.90:
             return " ".join(r.choice(self.own) for _ in range(r.randrange(1, 5)))
-        if kind < 0.88:
+        if kind < 0.92:
             return " ".join(r.choice(self.number_words) for _ in range(r.randrange(1, 6)))
-        words = [r.choice(self.filler) if r.random() < 0.85 else r.choice(self.own) for _ in range(r.choice([1, 2, 3, 4, 5, 6, 7]))]
+        words = [r.choice(self.filler) if r.random() < 0.85 else r.choice(self.own) for _ in range(r.choice([1, 1, 2, 3, 4, 5, 6, 7]))]
         return " ".join(words)
 
     def text(self) -> str:
-        """With a breath now and then."""
+        """With a breath now and then, told, asked or called out."""
         words = self.say().split()
         p = self.rng.choice([0, 0, 0, 0, 0.15, 0.5])
-        return " ".join(w + ("," if i + 1 < len(words) and self.rng.random() < p else "") for i, w in enumerate(words))
+        end = self.rng.choice(["", "", "", ".", ".", "?", "!"])
+        return " ".join(w + ("," if i + 1 < len(words) and self.rng.random() < p else "") for i, w in enumerate(words)) + end

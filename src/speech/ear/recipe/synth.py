@@ -3,8 +3,10 @@
 Writes part-N.npz files: samples (int16, one after another), lengths, phone numbers one after another, phone counts, voice names.
 """
 import multiprocessing as mp
+import os
 import pathlib
 import random
+import re
 import sys
 import time
 
@@ -12,7 +14,7 @@ import numpy as np
 
 from net import PHONES
 from phrases import NAMES, ONES, TENS, Speaker, app_sentences, foods, said_phrases
-from voices import SCOWL, broad, phones_of, random_voice, trim
+from voices import LOT, SCOWL, broad, phones_of, random_voice, trim
 
 INDEX = {p: i for i, p in enumerate(PHONES)}
 # Written short forms that a synthesiser reads out in full.
@@ -40,13 +42,15 @@ def dictionary(words: list[str], pool) -> dict[str, list[str]]:
 def work(args):
     n, folder, until, seed, words, filler = args
     rng = random.Random(seed * 1000 + n)
+    LOT[0] = seed * 100 + n
     speaker = Speaker(rng, filler)
     audio, lengths, phones, counts, voices, part = [], [], [], [], [], 0
 
     def flush():
         nonlocal part
         if audio:
-            np.savez(f"{folder}/part-{n}-{part}.npz", audio=np.concatenate(audio), lengths=lengths, phones=np.array(phones, np.int16), counts=counts, voices=np.array(voices))
+            np.savez(f"{folder}/unfinished-{n}.npz", audio=np.concatenate(audio), lengths=lengths, phones=np.array(phones, np.int16), counts=counts, voices=np.array(voices))
+            os.rename(f"{folder}/unfinished-{n}.npz", f"{folder}/part-{n}-{part}.npz")  # a trainer may already be reading the folder
             part += 1
         for kept in (audio, lengths, phones, counts, voices):
             kept.clear()
@@ -55,7 +59,7 @@ def work(args):
         text = speaker.text()
         name, accent, say = random_voice(rng)
         spelled = []
-        for word in text.replace(",", "").split():
+        for word in re.sub("[,.?!]", "", text).split():
             p = words.get(word)
             if not p:
                 break
@@ -72,7 +76,7 @@ def work(args):
             phones += [INDEX[p] for p in spelled]
             counts.append(len(spelled))
             voices.append(name)
-            if len(audio) >= 1500:
+            if len(audio) >= 500:
                 flush()
     flush()
 

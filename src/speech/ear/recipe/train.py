@@ -1,4 +1,4 @@
-"""python3 train.py SPEECH_FOLDER OUT.pt SECONDS SEED [BATCH [FROM.pt]]: trains one member for a given time, or settles a trained one.
+"""python3 train.py SPEECH_FOLDER OUT.pt SECONDS|FILE SEED [BATCH [FROM.pt]]: trains one member for a given time, or settles a trained one.
 
 CTC over phones; the learning rate falls to nothing at the end of the time; what is kept is a running mean of the weights.
 """
@@ -17,19 +17,42 @@ from noises import bank
 from voices import TRAINED
 
 
-def load(folder: str, dev):
-    audio, lengths, phones, counts = [], [], [], []
-    for file in sorted(pathlib.Path(folder).glob("part-*.npz")):
-        with np.load(file) as z:
-            audio.append(torch.from_numpy(z["audio"]))
-            lengths.append(z["lengths"])
-            phones.append(z["phones"])
-            counts.append(z["counts"])
-    lengths, counts = np.concatenate(lengths), np.concatenate(counts)
-    starts = np.concatenate([[0], np.cumsum(lengths)[:-1]])
-    at = np.concatenate([[0], np.cumsum(counts)[:-1]])
-    return (torch.cat(audio).to(dev), torch.tensor(starts, device=dev), torch.tensor(lengths, device=dev).float(),
-            torch.tensor(np.concatenate(phones).astype(np.int64)), at, counts)
+class Spoken:
+    """The clips of a folder that is still being filled: samples one after another on the device, phones beside them."""
+
+    def __init__(self, folder: str, dev, room: int):
+        self.folder, self.dev, self.read, self.filled = pathlib.Path(folder), dev, set(), 0
+        self.audio = torch.empty(room, dtype=torch.int16, device=dev)
+        self.starts = self.lengths = torch.empty(0, device=dev)
+        self.phones, self.at, self.counts = torch.empty(0, dtype=torch.int64), np.empty(0, np.int64), np.empty(0, np.int64)
+
+    def more(self) -> int:
+        """Takes in what was spoken since; says how many clips came."""
+        lengths, phones, counts = [self.lengths.cpu().numpy()], [self.phones.numpy()], [self.counts]
+        before = len(self.lengths)
+        for file in sorted(self.folder.glob("part-*.npz")):
+            if file.name in self.read:
+                continue
+            with np.load(file) as z:
+                if self.filled + len(z["audio"]) > len(self.audio):
+                    break
+                audio = z["audio"]
+                self.audio[self.filled : self.filled + len(audio)] = torch.from_numpy(audio).to(self.dev)
+                self.filled += len(audio)
+                lengths.append(z["lengths"])
+                phones.append(z["phones"].astype(np.int64))
+                counts.append(z["counts"].astype(np.int64))
+            self.read.add(file.name)
+        whole, self.counts = np.concatenate(lengths).astype(np.int64), np.concatenate(counts)
+        self.starts = torch.tensor(np.concatenate([[0], np.cumsum(whole)[:-1]]), device=self.dev)
+        self.lengths = torch.tensor(whole, device=self.dev).float()
+        self.phones = torch.from_numpy(np.concatenate(phones))
+        self.at = np.concatenate([[0], np.cumsum(self.counts)[:-1]]).astype(np.int64)
+        return len(whole) - before
+
+    @property
+    def hours(self) -> float:
+        return self.filled / 16000 / 3600
 
 
 def batches(lengths, size, rng):
@@ -60,21 +83,30 @@ def distance(a, b):
 
 
 def main(folder, out, seconds, seed, size=192, before=None):
+    """seconds: how long, or a file in which the moment of the end is written (seconds since 1970), read again now and then."""
     began = time.time()
     torch.manual_seed(seed)
     rng = np.random.default_rng(seed)
     dev = "cuda" if torch.cuda.is_available() else "cpu"
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
-    audio, starts, lengths, phones, at, counts = load(folder, dev)
-    hours = float(lengths.sum()) / 16000 / 3600
-    print(f"{len(lengths)} clips, {hours:.1f} h, loaded after {time.time() - began:.0f} s", flush=True)
+
+    def end() -> float:
+        return float(pathlib.Path(seconds).read_text()) if pathlib.Path(seconds).exists() else began + float(seconds)
+
+    spoken = Spoken(folder, dev, 14_000_000_000 if dev == "cuda" else 400_000_000)
+    spoken.more()
+    print(f"{len(spoken.counts)} clips, {spoken.hours:.1f} h, loaded after {time.time() - began:.0f} s", flush=True)
     noise = bank(1500 if dev == "cuda" else 250, dev)
-    kitchen = Kitchen(audio, starts, lengths, noise, dev, 0.45 if before else 1.0)
+    kitchen = Kitchen(spoken, noise, dev, 0.45 if before else 1.0)
     print(f"{len(noise)} noises after {time.time() - began:.0f} s", flush=True)
-    held = rng.permutation(len(lengths))[: min(384 if dev == "cuda" else 96, len(lengths) // 8)]  # clips of trained voices kept aside, to watch progress
-    free = np.setdiff1d(np.arange(len(lengths)), held)
-    stream = batches(lengths.cpu().numpy()[free], size, rng)
-    ear = Ear(dropout=0.0 if before else 0.1).to(dev)
+    held = rng.permutation(len(spoken.counts))[: min(384 if dev == "cuda" else 96, len(spoken.counts) // 8)]  # clips of trained voices kept aside, to watch progress
+
+    def fresh():
+        free = np.setdiff1d(np.arange(len(spoken.counts)), held)
+        return free, batches(spoken.lengths.cpu().numpy()[free], size, rng)
+
+    free, stream = fresh()
+    ear = Ear(dropout=0.0 if before else 0.06).to(dev)
     earlier = {"steps": 0, "clips": 0, "hoursOfSpeech": 0.0}
     if before:
         kept = torch.load(before, map_location=dev)
@@ -87,19 +119,20 @@ def main(folder, out, seconds, seed, size=192, before=None):
     opt = torch.optim.AdamW(ear.parameters(), lr=1e-3, betas=(0.9, 0.98), weight_decay=1e-3)
 
     def target(which):
-        return torch.cat([phones[at[i] : at[i] + counts[i]] for i in which]).to(dev), torch.tensor(counts[which])
+        return torch.cat([spoken.phones[spoken.at[i] : spoken.at[i] + spoken.counts[i]] for i in which]).to(dev), torch.tensor(spoken.counts[which])
 
     def save(step):
-        recipe = {"seed": seed, "steps": earlier["steps"] + step, "batch": size, "hoursOfSpeech": round(earlier["hoursOfSpeech"] + hours, 1),
-                  "clips": earlier["clips"] + len(lengths), "voices": TRAINED}
+        recipe = {"seed": seed, "steps": earlier["steps"] + step, "batch": size, "hoursOfSpeech": round(earlier["hoursOfSpeech"] + spoken.hours, 1),
+                  "clips": earlier["clips"] + len(spoken.counts), "voices": TRAINED}
         torch.save({"model": {k: v.cpu() for k, v in mean.state_dict().items()}, "recipe": recipe}, out)
 
-    step, losses, told, start = 0, [], time.time(), time.time()
-    seconds = seconds - (start - began)
+    step, losses, told, start, stop = 0, [], time.time() - 25, time.time(), end()
     while True:
-        part = (time.time() - start) / seconds
+        part = (time.time() - start) / (stop - start)
         if part >= 1:
             break
+        if part > 0.8 and kitchen.throat > 0.7:
+            kitchen.wander(0.7)
         warm = min(1.0, (step + 1) / (30 if before else 300))
         lr = (5e-4 if before else 2e-3) * warm * (0.5 * (1 + np.cos(np.pi * part)) + 0.005)
         for g in opt.param_groups:
@@ -120,11 +153,13 @@ def main(folder, out, seconds, seed, size=192, before=None):
         step += 1
         with torch.no_grad():
             keep = min(0.99 if before else 0.999, step / (step + 20))
-            for a, b in zip(mean.parameters(), ear.parameters()):
-                a.lerp_(b, 1 - keep)
+            torch._foreach_mul_(list(mean.parameters()), keep)
+            torch._foreach_add_(list(mean.parameters()), list(ear.parameters()), alpha=1 - keep)
         losses.append(loss.detach())
-        if time.time() - told > (120 if before else 30):
-            told = time.time()
+        if time.time() - told > (120 if before else 45):
+            told, stop = time.time(), end()
+            if spoken.more():
+                free, stream = fresh()
             rates = []
             for h in (0.0, 1.0):
                 wrong = all_ = 0
@@ -133,11 +168,11 @@ def main(folder, out, seconds, seed, size=192, before=None):
                         w = held[i : i + 96]
                         best = mean(kitchen.batch(torch.tensor(w, device=dev), h)).argmax(-1).cpu().tolist()
                         for k, path in zip(w, best):
-                            truth = phones[at[k] : at[k] + counts[k]].tolist()
+                            truth = spoken.phones[spoken.at[k] : spoken.at[k] + spoken.counts[k]].tolist()
                             wrong += distance(collapse(path), truth)
                             all_ += len(truth)
                 rates.append(100 * wrong / all_)
-            print(f"{out} step {step} at {time.time() - start:.0f}/{seconds:.0f} s, loss {torch.stack(losses[-200:]).mean():.3f}, lr {lr:.1e}, "
+            print(f"{out} step {step} at {time.time() - start:.0f}/{stop - start:.0f} s, {spoken.hours:.0f} h, loss {torch.stack(losses[-200:]).mean():.3f}, lr {lr:.1e}, "
                   f"phone errors kept aside clean {rates[0]:.1f} % kitchen {rates[1]:.1f} %", flush=True)
             save(step)
     save(step)
@@ -146,4 +181,4 @@ def main(folder, out, seconds, seed, size=192, before=None):
 
 if __name__ == "__main__":
     a = sys.argv
-    main(a[1], a[2], float(a[3]), int(a[4]), int(a[5]) if len(a) > 5 else 192, a[6] if len(a) > 6 else None)
+    main(a[1], a[2], a[3], int(a[4]), int(a[5]) if len(a) > 5 else 192, a[6] if len(a) > 6 else None)
