@@ -85,7 +85,9 @@ export function TrialPage({ me, card, onBack }: ShownProps & { card: SignedCard[
             <tr>
               <th scope="col">{TRIAL.asked}</th>
               <th scope="col">{TRIAL.told}</th>
-              <th scope="col">{TRIAL.right}</th>
+              <th scope="col" class="narrow">
+                {TRIAL.right}
+              </th>
             </tr>
           </thead>
           <tbody>
@@ -93,7 +95,9 @@ export function TrialPage({ me, card, onBack }: ShownProps & { card: SignedCard[
               <tr key={askedWords(trial, card.glucoseUnit)}>
                 <th scope="row">{askedWords(trial, card.glucoseUnit)}</th>
                 <td>{answerWords(trial)}</td>
-                <td aria-hidden="true">☐</td>
+                <td class="narrow">
+                  <span class="tick-here" />
+                </td>
               </tr>
             ))}
           </tbody>
