@@ -76,7 +76,7 @@ function Mark({ mark, size, hatch }: { mark: BodyOutlineMark; size: number; hatc
     );
   }
   if (kind === "here") {
-    const ring = size * 0.8;
+    const ring = size * 1.2;
     return (
       <g class="outline-mark outline-here">
         <circle class="outline-paper" cx={x} cy={y} r={ring} />
@@ -106,7 +106,8 @@ function Label({ x, y, text }: { x: number; y: number; text: string }) {
 function outline(region: BodyOutlineProps["region"], w: number, h: number): string {
   switch (region) {
     case "belly":
-      return `M0 0Q${w * 0.06} ${h / 2} 0 ${h}H${w}Q${w * 0.94} ${h / 2} ${w} 0Q${w / 2} ${h * -0.08} 0 0Z`;
+      // Widest at the navel, where the farthest spots are.
+      return `M${w * 0.06} 0Q${w * -0.06} ${h / 2} ${w * 0.06} ${h}H${w * 0.94}Q${w * 1.06} ${h / 2} ${w * 0.94} 0Q${w / 2} ${h * -0.08} ${w * 0.06} 0Z`;
     case "thigh":
       return `M0 0Q${w * -0.06} ${h * 0.4} ${w * 0.14} ${h}H${w * 0.86}Q${w * 1.06} ${h * 0.4} ${w} 0Z`;
     case "arm":

@@ -1,8 +1,11 @@
-// A telephone number never breaks across lines, and stands in groups that are read at a glance.
+// A telephone number never breaks across lines, and stands in groups that are read at a glance. Nor does a count with its half.
 import type { ComponentChildren } from "preact";
 
 /** Seven digits or more, with the marks people put between them: longer than any date, time or amount here. */
-const NUMBER = /(?<!\d)\+?\(?\d(?:(?:\) | \(|[ ().-])?\d){6,}(?!\d)/g;
+const TELEPHONE = /(?<!\d)\+?\(?\d(?:(?:\) | \(|[ ().-])?\d){6,}(?!\d)/;
+/** "five and a half": "and a half" on the next page is another count. Longer words would hang over the edge at the largest letters. */
+const HALF = /(?<![a-z-])[a-z]{3,7} and a half\b/;
+const NUMBER = new RegExp(`${TELEPHONE.source}|${HALF.source}`, "g");
 
 /** From the end: four, then threes. Groups that were typed stay as they are. */
 function groupsOf(number: string): string[] {

@@ -89,6 +89,14 @@ describe("the body outline", () => {
     expect(new Set(ids).size).toBe(2);
   });
 
+  it("is widest at the height of the navel, so that a spot at the flank lies on the skin", () => {
+    const path = draw().container.querySelector(".outline-skin")?.getAttribute("d") ?? "";
+    const [x0 = 0, , x1 = 0] = [...path.matchAll(/-?[\d.]+/g)].map(Number);
+    // The middle of the curve from the upper to the lower corner.
+    expect(x0 * 0.5 + x1 * 0.5).toBeCloseTo(0);
+    expect(x0).toBeGreaterThan(0);
+  });
+
   it("has an outline of its own for each region", () => {
     const shapes = (["belly", "thigh", "arm", "buttock"] as const).map((region) =>
       draw(region).container.querySelector(".outline-skin")?.getAttribute("d"),

@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { cleanup, render } from "@testing-library/preact";
+import { cleanup, fireEvent, render, screen } from "@testing-library/preact";
 import { useState } from "preact/hooks";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import type { Intent } from "#events/intent.ts";
@@ -142,6 +142,16 @@ describe("the question about lumps on the kitchen screen", () => {
     const said = heard.at(-1)?.buttons ?? [];
     expect(said.find((b) => b.label === "three")?.also).toContain("three fingers");
     expect(said).toHaveLength(25);
+  });
+
+  it("takes one press for one answer: a tremor's second tap lands on a screen that is deaf at first", () => {
+    const { sent } = open(due());
+    press("Feel for lumps");
+    press("I found a lump");
+    // At once, where "I found a lump" has just been.
+    fireEvent.click(screen.getByRole("button", { name: "Right side of the belly" }));
+    expect(captions()).toEqual(["Where is the lump?"]);
+    expect(sent).toEqual([]);
   });
 
   it("says nothing is saved before it is", () => {

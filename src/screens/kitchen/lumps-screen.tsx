@@ -48,8 +48,15 @@ export function LumpsScreen({ me, now, onIntent, onDone, ...frame }: LumpsScreen
     ...frame,
     chrome: { ...frame.chrome, onBack: stages.length > 1 ? () => setStages(stages.slice(0, -1)) : frame.chrome.onBack },
   };
+  // A key and a title of its own for each: a new screen is deaf at first, and one press must not answer two questions.
   const choose = (lines: readonly string[], buttons: readonly ChoiceButton[]) => (
-    <ChoicesScreen {...around} title={LUMPS.title} lines={lines} buttons={buttons} />
+    <ChoicesScreen
+      key={`${stages.length} ${JSON.stringify(stage)}`}
+      {...around}
+      title={lines.at(-1) ?? ""}
+      lines={lines}
+      buttons={buttons}
+    />
   );
 
   switch (stage.at) {

@@ -7,7 +7,7 @@ const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`
 const times = (count: number): string => (count === 1 ? "1 time" : `${count} times`);
 
 export const BODY_SHEET = {
-  showWeeks: (weeks: number) => `Show ${weeks} weeks`,
+  showWeeks: (weeks: number) => `${weeks} weeks`,
   print: "Print",
   noSpots: (weeks: number) => `No spot was used here in ${weeks} weeks.`,
   chartTitle: (weeks: number, where: string) => `Spots of the last ${weeks} weeks: ${where}`,

@@ -11,7 +11,6 @@ export const sayLumpsDue = (me: PersonState): string => `${me.person.name}, feel
 
 /** How a lump feels is from memory: thicker and firmer than the skin beside it, seldom sore. */
 export const LUMPS = {
-  title: "Lumps",
   ask: ["Feel each place where you inject.", "A lump is thicker and firmer than the skin around it.", "Is there a new lump?"],
   none: "No new lump",
   found: "I found a lump",

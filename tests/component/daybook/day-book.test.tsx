@@ -191,11 +191,11 @@ describe("the body chart", () => {
     await open({ rowsOfDay: between(rows), house: t.state, now: { ...t.now, wall: t.now.wall + 40 * DAY }, onClose: vi.fn() });
     await turn("Body chart");
     expect(screen.getAllByRole("row")).toHaveLength(2);
-    await turn("Show 4 weeks");
+    await turn("4 weeks");
     expect(screen.queryAllByRole("row")).toEqual([]);
     expect(screen.getByText("No spot was used here in 4 weeks.")).toBeTruthy();
     expect(screen.getByRole("heading", { level: 1 }).textContent).toBe("Odile: belly");
-    await turn("Show 12 weeks");
+    await turn("12 weeks");
     expect(screen.getAllByRole("row")).toHaveLength(2);
   });
 

@@ -25,6 +25,16 @@ describe("a telephone number on the screen", () => {
     expect(numbersIn("Call 5550123 now.")).toEqual([["555", "0123"]]);
   });
 
+  it("leaves a count with its half on one line, in words as short as a line", () => {
+    expect(numbersIn("From your right shoulder go five and a half fingers down.")).toEqual(["five and a half"]);
+    expect(numbersIn("Go one and a half hands up and twelve and a half fingers outwards.")).toEqual([
+      "one and a half",
+      "twelve and a half",
+    ]);
+    expect(numbersIn("Go twenty-three and a half fingers down.")).toEqual([]);
+    expect(numbersIn("Go half a hand down and two fingers outwards.")).toEqual([]);
+  });
+
   it("is nothing else: not an amount, a date, a time, nor the emergency number", () => {
     for (const text of ["28.4 grams, 132, 1, 8, 0.", "It is 12:05 on 3 June 2026.", "Emergency: 911.", "Take 4.5 units at 12:40."])
       expect(numbersIn(text)).toEqual([]);
