@@ -16,6 +16,7 @@ import { ReadPage } from "./card-read.tsx";
 import { type CardWork, judge, type Signer } from "./card-work.ts";
 import { TickField } from "./parts/choice-field.tsx";
 import { Page } from "./parts/page.tsx";
+import { Table } from "./parts/table.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
 import type { Keep } from "./setup-pages.tsx";
 
@@ -99,7 +100,7 @@ export function CheckedPage(props: CheckedProps) {
 function DifferPage({ differing, again }: { differing: readonly Difference[]; again: ComponentChildren }) {
   return (
     <Page title={CARD.differTitle} lines={[CARD.differIntro]} actions={again}>
-      <table class="drawer-table">
+      <Table label={CARD.differTitle}>
         <thead>
           <tr>
             <th scope="col">{CARD.field}</th>
@@ -116,7 +117,7 @@ function DifferPage({ differing, again }: { differing: readonly Difference[]; ag
             </tr>
           ))}
         </tbody>
-      </table>
+      </Table>
     </Page>
   );
 }

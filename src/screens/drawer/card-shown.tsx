@@ -10,6 +10,7 @@ import { DRAWER } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
 import { KeptPhoto, TakePhoto } from "./parts/photo.tsx";
 import { Sheet } from "./parts/sheet.tsx";
+import { Table } from "./parts/table.tsx";
 import type { DrawerProps } from "./ports.ts";
 import type { Keep } from "./setup-pages.tsx";
 import "#ui/paper.css";
@@ -80,7 +81,7 @@ export function TrialPage({ me, card, onBack }: ShownProps & { card: SignedCard[
           </>
         }
       >
-        <table class="drawer-table">
+        <Table label={TRIAL.intro}>
           <thead>
             <tr>
               <th scope="col">{TRIAL.asked}</th>
@@ -101,7 +102,7 @@ export function TrialPage({ me, card, onBack }: ShownProps & { card: SignedCard[
               </tr>
             ))}
           </tbody>
-        </table>
+        </Table>
         <p>{TRIAL.signed}</p>
       </Page>
     </div>

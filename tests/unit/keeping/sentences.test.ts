@@ -19,7 +19,7 @@ import { cardSheet } from "#words/en/drawer/sheet.ts";
 import { TRIAL } from "#words/en/drawer/trial.ts";
 import { DRAWER, notFor, waitWords } from "#words/en/drawer.ts";
 import { FAULT, FIRST, INSECURE, SECOND_WINDOW } from "#words/en/first.ts";
-import { EVERY_KIND } from "../../kit/cards.ts";
+import { EVERY_KIND, gridCard } from "../../kit/cards.ts";
 import { bandsCard, fixedCard, ratioCard } from "../../kit/people.ts";
 import { typed } from "./typing.ts";
 
@@ -203,6 +203,13 @@ describe("the sheet that is read back", () => {
     expect(lines).toContain("Breakfast, row 2 | 141 to 180 mg/dL: 6 units");
     expect(lines).toContain("Largest dose | 20 units");
     expect(lines).toContain("Time between corrections | 4 hours");
+  });
+
+  it("says every cell of a grid by itself, with its meal", () => {
+    const lines = cardSheet(gridCard).flatMap((part) => part.lines.map((line) => `${line.label} | ${line.value}`));
+    expect(lines).toContain("Breakfast, row 3 | 251 mg/dL or more, and call the clinic");
+    expect(lines).toContain("Breakfast, row 3, column 2: units | 31 to 60 grams: 6 units");
+    expect(lines).toContain("Breakfast, column 3: food only | 61 grams or more: 6 units");
   });
 
   it("says of a blank dosing field what follows from it, and of a default that it is one", () => {

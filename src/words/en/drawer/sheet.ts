@@ -1,5 +1,5 @@
 // The whole card as lines to read aloud against the paper. A blank is said as a blank, and what follows from it; a default is said as a default.
-import type { Band, CorrectionRule, CorrectionTable, DoseCard, MealName, MealRule } from "#events/card.ts";
+import type { Band, CorrectionRule, CorrectionTable, DoseCard, GridColumn, MealName, MealRule } from "#events/card.ts";
 import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { gramsOf, number, unitsOf } from "#words/en/amounts.ts";
 import { dateInWords } from "#words/en/when.ts";
@@ -54,18 +54,22 @@ function addedLines(at: string, { correction: c, table }: Added, unit: string): 
   ];
 }
 
+/** Each cell by itself, with what it is for: numbers side by side are read as one. */
 function gridLines(at: string, rule: Extract<MealRule, { kind: "grid" }>, unit: string): SheetLine[] {
-  const cells = (units: readonly number[]) => units.map((n, c) => `column ${c + 1} ${unitsOf(n)}`).join(", ");
+  const { columns } = rule;
+  const grams = (column: GridColumn) => (column.from === null && column.to === null ? "any meal" : span(column.from, column.to, "grams"));
+  const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
   return [
-    ...rule.columns.map((column, c) =>
-      line(`${at}.columns.${c}`, column.from === null && column.to === null ? "Any meal" : span(column.from, column.to, "grams")),
-    ),
+    ...columns.map((column, c) => line(`${at}.columns.${c}`, grams(column))),
     edgesLine(`${at}.columnEdges`, rule.columnEdges),
-    ...rule.rows.map((row, i) =>
-      line(`${at}.rows.${i}`, `${span(row.from, row.to, unit)}: ${cells(row.units)}${row.call ? ", and call the clinic" : ""}`),
-    ),
+    ...rule.rows.flatMap((row, i) => [
+      line(`${at}.rows.${i}`, `${span(row.from, row.to, unit)}${row.call ? ", and call the clinic" : ""}`),
+      ...columns.map((column, c) => line(`${at}.rows.${i}.units.${c}`, `${lower(grams(column))}: ${unitsOf(row.units[c] ?? Number.NaN)}`)),
+    ]),
     edgesLine(`${at}.edges`, rule.edges),
-    line(`${at}.foodOnly`, rule.foodOnly === null ? STOP : cells(rule.foodOnly)),
+    ...(rule.foodOnly === null
+      ? [line(`${at}.foodOnly`, STOP)]
+      : columns.map((column, c) => line(`${at}.foodOnly.${c}`, `${lower(grams(column))}: ${unitsOf(rule.foodOnly?.[c] ?? Number.NaN)}`))),
   ];
 }
 
