@@ -21,6 +21,15 @@ const ELSEWHERE =
     ";",
   );
 
+/** Said for an answer, these mean what it means: no way out of the question where that answer is offered. */
+const SAME: Readonly<Record<string, readonly string[]>> = {
+  yes: ["yeah", "okay"],
+  "that is right": ["right"],
+  "stop here": ["stop"],
+  "go on": ["carry on"],
+  "i am not sure": ["i do not know"],
+};
+
 const wordsOf = (text: string): string[] =>
   text
     .toLowerCase()
@@ -122,6 +131,7 @@ export function expected(hearing: Hearing, lexicon: Lexicon): Expected {
     if (addTo(phrases, food, key, lexicon)) keys.add(key);
     else unheard.push(food);
   }
+  for (const text of [...own]) for (const same of SAME[text] ?? []) own.add(same);
   for (const text of ELSEWHERE) if (!own.has(text)) addTo(phrases, text, `elsewhere ${text}`, lexicon);
   const number = hearing.offers.find((o) => "number" in o);
   const { range } = hearing;

@@ -77,6 +77,17 @@ describe("what the ear expects", () => {
     expect([...what.phrases.ends.values()].flat().some((e) => e.key === "x")).toBe(true);
   });
 
+  it("gives a word that means what an answer means no place of its own beside it", () => {
+    const keysOf = (phrases: string[]) =>
+      [...expected({ offers: [{ id: "x", phrases }] }, lexicon).phrases.ends.values()].flat().map((e) => e.key);
+    const beside = keysOf(["yes", "stop here"]);
+    expect(beside).toContain("elsewhere no");
+    for (const same of ["yeah", "okay", "stop"]) {
+      expect(beside).not.toContain(`elsewhere ${same}`);
+      expect(keysOf(["done"])).toContain(`elsewhere ${same}`);
+    }
+  });
+
   it("can hear nearly every food of the table by name", () => {
     const names = FOODS.flatMap((f) => [f.us, f.uk]);
     const { unheard } = expected({ offers: [], foods: names }, lexicon);
