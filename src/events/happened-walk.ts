@@ -52,7 +52,7 @@ export const mishapKind = z.enum([
 export type MishapKind = z.infer<typeof mishapKind>;
 
 // The walk itself
-const walkOpened = z.object({ type: z.literal("walk opened"), kind: z.enum(["meal", "low"]), meal: z.nullable(mealName) });
+const walkOpened = z.object({ type: z.literal("walk opened"), kind: z.enum(["meal", "low", "mishap"]), meal: z.nullable(mealName) });
 const walkTurnedTo = plain("walk turned to");
 const walkLeft = z.object({
   type: z.literal("walk left"),

@@ -9,6 +9,7 @@ export type Intent =
   // The kitchen screen
   | { do: "open meal"; person: string; meal: MealName }
   | { do: "open low"; person: string }
+  | { do: "open mishap"; person: string; mishap: MishapKind }
   | { do: "turn to"; person: string }
   | { do: "set aside"; person: string }
   | { do: "answer meal"; person: string; ate: "all" | "half" | "hardly any" | "not kept down" }

@@ -109,16 +109,17 @@ export const telephoned = (rows: readonly Stored[]): string[] =>
 export function walkLine(walk: WalkRows): string[] {
   const { rows } = walk;
   const opened = last(rows, "walk opened");
-  const name = opened ? (opened.event.meal ? MEAL_NAME[opened.event.meal] : WALK_LINE.low) : WALK_LINE.dayBefore;
   const lowWalk = opened?.event.kind === "low";
+  const toldOnly = opened?.event.kind === "mishap";
+  const name = opened ? (opened.event.meal ? MEAL_NAME[opened.event.meal] : lowWalk ? WALK_LINE.low : null) : WALK_LINE.dayBefore;
   const lowOver = lowWalk && rows.some((row) => row.event.type === "low ended") ? [WALK_LINE.lowOver] : [];
   const helper = last(rows, "helper named");
   return [
     ...telephoned(rows),
-    name,
+    ...(name === null ? [] : [name]),
     ...readings(walk),
     ...lowOver,
-    ...(lowWalk ? [] : dose(rows)),
+    ...(lowWalk || toldOnly ? [] : dose(rows)),
     ...(helper ? [WALK_LINE.helped(helper.event.name)] : []),
     ...eating(walk),
     ...whatElse(rows),

@@ -36,7 +36,7 @@ function asks(c: Ctx, step: StepName): boolean {
 /** What Back does here; null when there is nothing to go back to. */
 export function backEvents(c: Ctx): Happened[] | null {
   const { walk } = c;
-  if (walk.kind === "low" || walk.injectOpened || walk.low || walk.mishap || walk.needleAsked) return null;
+  if (walk.kind !== "meal" || walk.injectOpened || walk.low || walk.mishap || walk.needleAsked) return null;
   if (walk.draft) return [{ type: "number turned down", slot: walk.draft.slot }];
   const step = stepOf(walk);
   if (step === "low" || step === "mishap" || step === "needle question") return null;

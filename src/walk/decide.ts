@@ -16,7 +16,7 @@ import type { Refusal } from "./refusal.ts";
 import { type HouseState, stepOf } from "./state.ts";
 import { standsAtNeedle } from "./steps/inject.ts";
 import { unansweredLow } from "./steps/low.ts";
-import { report } from "./steps/mishap.ts";
+import { report, toldInKitchen } from "./steps/mishap.ts";
 import { oldNeedle } from "./steps/old-needle.ts";
 import { STEPS } from "./steps.ts";
 
@@ -185,6 +185,10 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
         own(intent.person, walkId, low),
       ];
     }
+    case "open mishap":
+      return [{ type: "walk opened" as const, kind: "mishap" as const, meal: null }, ...toldInKitchen(intent.mishap)].map((event) =>
+        own(intent.person, walkId, event),
+      );
     case "turn to":
       return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
     case "set aside":

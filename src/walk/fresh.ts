@@ -1,7 +1,7 @@
 // A walk before its first answer.
 import type { MealName } from "#events/card.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { PenCheck, Walk } from "./state.ts";
+import type { PenCheck, Walk, WalkKind } from "./state.ts";
 
 export const freshPenCheck: PenCheck = {
   again: false,
@@ -14,7 +14,7 @@ export const freshPenCheck: PenCheck = {
   primed: false,
 };
 
-export function freshWalk(id: string, kind: "meal" | "low", meal: MealName | null, at: Stamp): Walk {
+export function freshWalk(id: string, kind: WalkKind, meal: MealName | null, at: Stamp): Walk {
   return {
     id,
     kind,

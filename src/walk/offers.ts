@@ -11,7 +11,7 @@ import { GUARDS, type Guards } from "./guards.ts";
 import { lumpOffers } from "./lump-question.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
 import { careMinutesMs } from "./steps/care-ms.ts";
-import { MISHAPS } from "./steps/mishap.ts";
+import { KITCHEN_MISHAPS, MISHAPS } from "./steps/mishap.ts";
 import { isWatched } from "./steps/no-meal.ts";
 import { STEPS } from "./steps.ts";
 
@@ -81,7 +81,8 @@ function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
       const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
       return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure)];
     }
-    return [...meals, ...low, later, ...mealAnswers(me, now, sure), ...lumpOffers(house, me, now)];
+    const wrong = KITCHEN_MISHAPS.map((mishap) => press("wrong", { do: "open mishap", person, mishap }));
+    return [...meals, ...low, ...wrong, later, ...mealAnswers(me, now, sure), ...lumpOffers(house, me, now)];
   });
 }
 

@@ -68,10 +68,13 @@ export interface PenCheck {
   primed: boolean;
 }
 
+/** "mishap": something went wrong and was told in the kitchen, outside any other walk. */
+export type WalkKind = "meal" | "low" | "mishap";
+
 /** One run through the steps. An answer that is missing is a step still to do; the first missing one is where the walk stands. */
 export interface Walk {
   id: string;
-  kind: "meal" | "low";
+  kind: WalkKind;
   meal: MealName | null;
   openedAt: Stamp;
   /** Last event of this walk: how long ago it stopped. */
@@ -220,7 +223,7 @@ export function stepOf(walk: Walk): Step {
   if (walk.mishap) return "mishap";
   if (walk.low) return "low";
   if (walk.needleAsked) return "needle question";
-  if (walk.kind === "low") return "done";
+  if (walk.kind !== "meal") return "done";
   if (walk.injectOpened) {
     if (!walk.injected) return "inject";
     if (!walk.putAway) return "put away";

@@ -54,6 +54,23 @@ function doseOf(c: Ctx, mishap: MishapKind): Happened[] {
   return UNCERTAIN.includes(mishap) && !isPenTrouble(c.walk, mishap) ? [told] : [];
 }
 
+/** What is often found out only later, in the kitchen. */
+export const KITCHEN_MISHAPS: readonly MishapKind[] = [
+  "too much",
+  "wrong insulin",
+  "not sure",
+  "eaten, not injected",
+  "vomiting",
+  "needle stick",
+  "feeling ill",
+];
+
+/** Told in the kitchen, with no walk open: insulin that may be in beside what the book says counts from then on. */
+export const toldInKitchen = (mishap: MishapKind): Happened[] => [
+  ...(UNCERTAIN.includes(mishap) ? [{ type: "dose told later" as const, units: null, minutesAgo: null }] : []),
+  { type: "mishap opened", kind: mishap },
+];
+
 /** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
 export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...doseOf(c, mishap), { type: "mishap opened", kind: mishap });
 
@@ -61,6 +78,7 @@ export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...doseOf(
 function whatFollows(c: Ctx, mishap: MishapKind): Happened[] {
   const { walk } = c;
   if (walk.low) return [];
+  if (walk.kind === "mishap") return [{ type: "walk ended", how: "whole walk" }];
   const noFood: Happened[] = [{ type: "cannot eat" }, { type: "low began", because: "cannot eat" }];
   if (mishap === "cannot eat" && walk.injected && walk.eat !== "cannot eat") return noFood;
   // Sugar may not stay down either: the number comes first.

@@ -6,28 +6,52 @@ import { bellNow } from "#walk/bell.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
-import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
+import { type HouseState, type PersonState, type RapidDose, stepOf } from "#walk/state.ts";
 import { isWatched } from "#walk/steps/no-meal.ts";
 import { ago, unitsOf } from "./amounts.ts";
 import { FIXED } from "./fixed.ts";
 import { sayLumpsDue } from "./lumps.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
-/** One truthful sentence or two, at any hour; what is not known is said as not known. */
+/** Long-acting insulin goes by its own clock, and this book has no walk for it yet. */
+function notInBook(me: PersonState): string[] {
+  const has = (me.card?.card.background?.length ?? 0) > 0 || me.pens.some(({ pen, retired }) => pen.kind === "long-acting" && !retired);
+  return has ? ["Long-acting insulin is not in this book."] : [];
+}
+
+const howMuch = (dose: RapidDose): string =>
+  dose.units === null ? "mealtime insulin, amount not known" : `${unitsOf(dose.units)} of mealtime insulin`;
+
+/** "3 hours and 10 minutes ago"; null where the clocks or the person cannot say. */
+function since(dose: RapidDose, now: Stamp, sure: boolean): string | null {
+  const ms = elapsed(dose.at, now, sure);
+  return ms === null || dose.agoMinutes === null ? null : `${ago(Math.floor(ms / 60_000) + dose.agoMinutes)} ago`;
+}
+
+function howSure(dose: RapidDose): string[] {
+  if (dose.walk === null) return ["That was told later. It counts as taken."];
+  return dose.certain ? [] : ["It is not certain that all of it went in."];
+}
+
+/**
+ * One truthful sentence by person and insulin, at any hour, and what is not known said as not known.
+ * Behind a newest dose that is not certain, the one before it is said too: it is the one that was seen.
+ */
 export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): string[] {
   const name = me.person.name;
-  const [dose] = me.doses;
+  const sure = house.doubt === null;
+  const [dose, before] = me.doses;
   const gap = GUARDS.windowOf(house, me, now).is === "not known" ? ["The tablet was not here all the time. It may not know all."] : [];
+  const end = [...(sure ? [] : ["The tablet's clock is not sure now."]), ...gap, ...notInBook(me)];
   if (me.walk?.injectOpened && !me.walk.injected)
-    return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken."];
-  if (!dose) return [`${name}, no recent mealtime insulin is in the book.`, ...gap];
-  const much = dose.units === null ? "Mealtime insulin, the amount not known," : `${unitsOf(dose.units)} of mealtime insulin`;
-  if (dose.agoMinutes === null) return [`${name}, ${much} went in.`, "When is not known."];
-  const ms = elapsed(dose.at, now, house.doubt === null);
-  const at = { wall: dose.at.wall - dose.agoMinutes * 60_000, offset: dose.at.offset };
-  const since = ms === null ? "" : `, ${ago(Math.floor(ms / 60_000) + dose.agoMinutes)} ago`;
-  const sure = dose.certain ? [] : ["It is not certain that all of it went in."];
-  return [`${name}, ${much} went in ${whichDay(at, now)} at ${timeOfDay(at)}${since}.`, ...sure, ...gap];
+    return [`${name}, your last walk stopped at the needle.`, "Nobody knows yet if it went in. It counts as taken.", ...notInBook(me)];
+  if (!dose) return [`${name}, no recent mealtime insulin is in the book.`, ...end];
+  const how = since(dose, now, sure);
+  const at = { wall: dose.at.wall - (dose.agoMinutes ?? 0) * 60_000, offset: dose.at.offset };
+  const when = dose.agoMinutes === null ? "When is not known." : `That was ${whichDay(at, now)} at ${timeOfDay(at)}.`;
+  const beforeAgo = before && since(before, now, sure);
+  const earlier = before && !dose.certain ? [`Before it: ${howMuch(before)}${beforeAgo ? `, ${beforeAgo}` : ""}.`] : [];
+  return [`${name}: ${howMuch(dose)}${how ? `, ${how}` : ""}.`, when, ...howSure(dose), ...earlier, ...end];
 }
 
 const STEP_NAMES: Readonly<Record<string, string>> = {

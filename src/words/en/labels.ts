@@ -70,6 +70,12 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       return Object.keys(house.people).length > 1
         ? label(`${house.people[intent.person]?.person.name ?? ""} feels low`)
         : label("I feel low", "i feel strange", "low sugar");
+    case "open mishap": {
+      // Said only on the screen "Something is wrong": a word of the kitchen's talk must count no insulin.
+      const { shown } = MISHAPS[intent.mishap];
+      const name = house.people[intent.person]?.person.name ?? "";
+      return { shown: Object.keys(house.people).length > 1 ? `${name}: ${shown}` : shown, said: [] };
+    }
     case "turn to":
       return carryOn(house, house.people[intent.person]?.person);
     case "set aside":

@@ -68,6 +68,8 @@ const oneMeal: Exploration["follows"] = (i) => {
       return i.meal === "breakfast";
     case "report":
       return i.mishap === "nothing came out" || i.mishap === "feeling ill";
+    case "open mishap":
+      return false;
     case "answer meal":
       return i.ate === "half";
     case "not this spot":
@@ -213,6 +215,16 @@ export const EXPLORATIONS: readonly Exploration[] = [
       LOOKS_RIGHT,
       calm,
     ),
+  },
+  {
+    ...base,
+    name: "told in the kitchen",
+    looksAt:
+      "something that went wrong and was found out later: too much, the wrong insulin, in doubt; and the meal after it, up to the dose",
+    facts: odileAt(lasting(fixedCard)),
+    texts: { reading: ["120"] },
+    around: [...seconds(16 * 60, 3 * 3600, 10 * 3600), STARTS[0] ?? { kind: "pass", seconds: 0 }],
+    follows: all((i, w) => i.do === "open mishap" || upToTheDose(i, w), calm, not("back", "change number")),
   },
   {
     ...base,

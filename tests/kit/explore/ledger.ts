@@ -20,7 +20,7 @@ export interface NumberAccount {
 
 export interface WalkAccount {
   id: string;
-  kind: "meal" | "low";
+  kind: "meal" | "low" | "mishap";
   meal: "breakfast" | "lunch" | "dinner" | "snack" | null;
   /** The answer to "taken already?" with whether the log was clear at that moment; null: not asked, or doubted since. */
   taken: { how: string; clear: boolean; doseInside: boolean } | null;
@@ -155,7 +155,7 @@ export function logIsClear(l: Ledger, a: Account, now: Stamp, but: string | null
   return l.unreadable.every((wall) => wall !== null && now.wall - wall >= window * MINUTE);
 }
 
-export function freshWalk(id: string, kind: "meal" | "low", meal: WalkAccount["meal"], at: Stamp): WalkAccount {
+export function freshWalk(id: string, kind: WalkAccount["kind"], meal: WalkAccount["meal"], at: Stamp): WalkAccount {
   return {
     id,
     kind,

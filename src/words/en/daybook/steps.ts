@@ -36,7 +36,11 @@ export function foodWords(id: string, language: Names["language"]): string {
 export function sayFact(event: Happened, names: Names): string | null {
   switch (event.type) {
     case "walk opened":
-      return event.meal ? `${MEAL_NAME[event.meal]} The walk began.` : "A low walk began.";
+      return event.meal
+        ? `${MEAL_NAME[event.meal]} The walk began.`
+        : event.kind === "low"
+          ? "A low walk began."
+          : "Something was told that went wrong.";
     case "walk turned to":
       return "The walk was taken up again.";
     case "walk left":
