@@ -86,6 +86,8 @@ describe("a form of the drawer", () => {
   it("says a unit beside every number of insulin, glucose, carbohydrate or time", () => {
     const numbers = all.filter((spec) => spec.kind === "number" && unitWords(spec.field, "mg/dL") === "");
     expect(numbers).toEqual([]);
+    const texts = all.filter((spec) => spec.kind === "text" && unitWords(spec.field, "mg/dL") !== "");
+    expect(texts).toEqual([]);
   });
 
   it("keeps its hints short", () => {

@@ -28,7 +28,7 @@ function backgroundSection(draft: Draft, onChange: (field: string, value: string
         number(`${at}.windowMinutes`),
       ),
     ];
-    return { kind: "row", field: at, specs };
+    return { kind: "row", field: at, specs, below: true };
   });
   const more = {
     label: CARD.otherBackground,

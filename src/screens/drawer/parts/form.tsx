@@ -63,7 +63,7 @@ function Field({ spec, ...form }: { spec: Spec } & Omit<FormProps, "sections">) 
   const { field } = spec;
   if (spec.kind === "row") {
     return (
-      <div class="field-row" data-field={field}>
+      <div class={spec.below ? "field-row field-below" : "field-row"} data-field={field}>
         {spec.specs.map((inner) => (
           <Field key={inner.field} spec={inner} {...form} />
         ))}

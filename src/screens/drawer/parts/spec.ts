@@ -4,8 +4,8 @@ export type Spec =
   | { kind: "text" | "number" | "phone" | "long" | "pin" | "name"; field: string; hint?: string }
   | { kind: "choice"; field: string; options: readonly string[] }
   | { kind: "tick"; field: string }
-  /** Fields that stand in one line. */
-  | { kind: "row"; field: string; specs: readonly Spec[] };
+  /** Fields that belong together: in one line, or one below the other. */
+  | { kind: "row"; field: string; specs: readonly Spec[]; below?: true };
 
 export interface Section {
   /** Left out where the page has no other part. */

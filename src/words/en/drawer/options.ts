@@ -128,7 +128,7 @@ export function unitWords(field: string, glucose: string): string {
   if (/(\.units(\.\d+)?|foodOnly(\.\d+)?|primeUnits|unitsWhenOpened|unitsPerServing)$/.test(field)) return "units";
   if (field === "largestDose" || field === "unitsADay") return "units";
   if (/(gramsPerUnit|gramsPerServing|treatGrams|\.grams)$/.test(field)) return "grams";
-  if (["spacingMinutes", "windowMinutes", "onBoard.hours"].includes(field) || field.startsWith("background.")) return "hours";
+  if (field.endsWith("windowMinutes") || field === "spacingMinutes" || field === "onBoard.hours") return "hours";
   if (field.endsWith("Minutes") || field === "onBoard.minutes") return "minutes";
   if (field.endsWith("Seconds")) return "seconds";
   if (field.endsWith("Days")) return "days";
