@@ -29,7 +29,7 @@ describe("a number that is told", () => {
     ["132", "4"],
     ["255", "7"],
   ])("after a reading of %s is the same in the log, in the caption and in the sound: %s units", { retry: 2 }, async (reading, units) => {
-    const t = await open({ voice: "speaks", sound: {} });
+    const t = await open({ voice: "speaks", sound: { record: true } });
     await workerIs(t, "voice/", "ready");
     await walkMeal(t, finger(t), { ...LUNCH, reading }, "card");
     const told = t.eventsAfter(0).find((event) => event.type === "dose told");

@@ -10,9 +10,16 @@ const YES = ["yes", "yes it is", "that is right"];
 const NO = ["no change it", "change it"];
 const READING = ["one hundred thirty two", "one three two"];
 
-/** Every screen of Marta's dinner, as she meets it. The first that fits counts. */
+/** Every screen of Marta's dinner, as she meets it, with the number last asked for before it where it matters. The first that fits counts. */
 const DINNER: readonly Answer[] = [
   { where: /Which meal\?/, say: ["dinner"] },
+  { where: /^reading.*Which number\?/, say: ["one three two"] },
+  { where: /^dial.*Which number\?/, say: ["six"] },
+  { where: /^reading.*Say the first digit/, say: ["one"] },
+  { where: /^reading.*One\. /, say: ["three"] },
+  { where: /^reading.*One, three\. /, say: ["two"] },
+  { where: /^dial.*Say the first digit/, say: ["six"] },
+  { where: /^(reading.*One, three, two\.|dial.*Six\.) .*, or done\?/i, say: ["done"] },
   { where: /132 milligrams.*Right\?|One, three, two\. Right\?/, say: YES },
   { where: /milligrams.*Right\?/, say: NO },
   { where: /\b6 units\..*Right\?/, say: YES },
@@ -97,15 +104,16 @@ export async function answerAloud(tablet: Tablet, phrases: readonly string[], mo
 /** From where the tablet stands to the first screen on which `over` is true, of its words and how much was said before. Resolves to all that was said. */
 export async function walkAloud(tablet: Tablet, over: (glass: string, said: number) => boolean): Promise<string[]> {
   const said: string[] = [];
+  let number = "";
+  const answerTo = (text: string) => DINNER.find(({ where }) => where.test(`${number}: ${text}`));
   for (let screens = 0; screens < 60; screens++) {
     const { text } = await look(tablet);
     if (over(text, said.length)) return said;
-    const answer = DINNER.find(({ where }) => where.test(text));
+    if (/Measure your glucose/.test(text)) number = "reading";
+    if (/Dial \d/.test(text)) number = "dial";
+    const answer = answerTo(text);
     if (answer === undefined) throw new Error(`Nobody knows what to answer to: ${text}`);
-    const moved = async () => {
-      const now = await look(tablet);
-      return DINNER.find(({ where }) => where.test(now.text)) !== answer;
-    };
+    const moved = async () => answerTo((await look(tablet)).text) !== answer;
     if ("say" in answer) said.push(...(await answerAloud(tablet, answer.say, moved)));
     else {
       if (answer.wait > 0) await tablet.pass(answer.wait + 0.5);

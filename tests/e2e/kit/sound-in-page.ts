@@ -9,6 +9,8 @@ export interface SoundWanted {
   microphone?: "line" | "refused";
   /** The share of each made sentence that reaches the page. */
   share?: number;
+  /** Records what comes out of the loudspeaker; costs a slow machine much. */
+  record?: true;
 }
 
 /** A sound of made speech that the app started. */
@@ -58,7 +60,7 @@ export interface SoundBench {
 export type SoundGlobal = typeof globalThis & { sound: SoundBench };
 
 /** For `addInitScript`. */
-export function wire({ voice = "none", microphone = "line", share = 1 }: SoundWanted): void {
+export function wire({ voice = "none", microphone = "line", share = 1, record }: SoundWanted): void {
   const LISTENING = "I am listening.";
   const now = performance.now.bind(performance);
   const later = setTimeout;
@@ -195,7 +197,7 @@ export function wire({ voice = "none", microphone = "line", share = 1 }: SoundWa
     sounds.set(this, entry);
     if (listening()) bench.listeningOverSpeech++;
     const tap = taps.get(this.context);
-    const recorder = tap && new MediaRecorder(tap.stream);
+    const recorder = record && tap && new MediaRecorder(tap.stream);
     entry.out = recorder ? new Promise((done) => recorder.addEventListener("dataavailable", ({ data }) => done(data))) : null;
     recorder?.start();
     this.addEventListener("ended", () => {
