@@ -160,6 +160,8 @@ const injected = z.object({
   insulinId: z.string(),
   pen: z.nullable(z.string()),
   spot: z.nullable(spot),
+  /** HL7 v2 table 0163; left out where no spot is known, and in older rows. */
+  code: z.optional(z.string()),
   certain: z.boolean(),
 });
 const heldShort = z.object({ type: z.literal("needle out early"), reason: z.string() });

@@ -5,6 +5,7 @@ import { MINUTE, type Units, units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { whyNot } from "#rules/body/limits.ts";
+import { siteCode } from "#rules/body/site-code.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
 import { stepOf, type Walk } from "#walk/state.ts";
@@ -60,6 +61,7 @@ function done(c: Ctx, delivered: Units | null, left: Units | null, certain: bool
     insulinId: c.card?.insulin.id ?? "",
     pen: c.walk.penCheck.pen,
     spot: c.walk.place,
+    ...(c.walk.place ? { code: siteCode(c.walk.place) } : {}),
     certain,
   };
 }

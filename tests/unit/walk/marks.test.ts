@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { Happened } from "#events/happened.ts";
+import { type Happened, happened } from "#events/happened.ts";
 import { DAY } from "#events/quantity.ts";
 import type { NoGo, Spot } from "#events/spot.ts";
 import { distanceMm } from "#rules/body/area.ts";
+import { siteCode } from "#rules/body/site-code.ts";
 import { contextOf } from "#walk/context.ts";
 import { type Fact, fold } from "#walk/fold.ts";
 import { GUARDS } from "#walk/guards.ts";
@@ -73,6 +74,28 @@ describe("a place said no to at the needle", () => {
     t.send({ do: "not this spot", reason });
     expect(me(t).noGo).toEqual([]);
     expect(t.step()).toBe("place");
+  });
+});
+
+describe("a spot that was used", () => {
+  it("stands in the log with side, region, millimeters and its HL7 v2-0163 code: as chosen, and as injected", () => {
+    const t = table();
+    const spot = toThePlace(t);
+    t.send({ do: "take spot" }, { do: "skin cleaned", how: "clean without a wipe" }, { do: "button is down" });
+    t.pass(12);
+    t.send({ do: "wait is over" }, { do: "window is at zero" });
+    const stored = t.facts.flatMap((f) => (f.readable && (f.event.type === "spot chosen" || f.event.type === "injected") ? [f.event] : []));
+    expect(stored).toEqual([
+      { type: "spot chosen", spot, code: siteCode(spot) },
+      expect.objectContaining({ type: "injected", spot, code: siteCode(spot), certain: true }),
+    ]);
+    expect(Object.keys(spot).sort()).toEqual(["downMm", "outMm", "region", "side"]);
+    expect(siteCode(spot)).toMatch(/^[LR](LAQ|UAQ|T|UA|G)$/);
+  });
+
+  it("reads well where an older row has no code", () => {
+    const older = { type: "injected", units: 4, left: 0, insulinId: "i", pen: null, spot: null, certain: true };
+    expect(happened.safeParse(older).success).toBe(true);
   });
 });
 

@@ -85,6 +85,16 @@ describe("the rest that fits", () => {
     expect(restThatFits(60, 3)).toBe(20);
   });
 
+  // Four weeks without a spot used twice (2016 recommendations, Mayo Clin Proc 91:1231) need 28 spots for each injection a day: arithmetic.
+  it.each([
+    [28, 1],
+    [84, 3],
+    [112, 4],
+    [168, 6],
+  ])("is 28 days with %d spots at %d a day, and 27 with one spot less", (spots, perDay) => {
+    expect([restThatFits(spots, perDay), restThatFits(spots - 1, perDay)]).toEqual([28, 27]);
+  });
+
   it("is 28 days and more on a middle belly at one finger", () => {
     expect(spotsThatFit(question(), ["thigh", "arm", "buttock"])).toBeGreaterThanOrEqual(84);
   });
