@@ -1,5 +1,5 @@
 // The ear that ships with the app, behind the same port as the browser's: microphone, endpoint, and the nets in a worker.
-import { Endpoint } from "./ear/endpoint.ts";
+import { CLOSING_MS, Endpoint } from "./ear/endpoint.ts";
 import { closingAfter, usualClosing } from "./ear/patience.ts";
 import type { FromEar, ToEar } from "./ear/worker-shapes.ts";
 import type { EarsPort, Heard, Hearing } from "./ports.ts";
@@ -18,6 +18,12 @@ export interface EarWorker {
   onAnswer(listener: (answer: FromEar) => void): void;
 }
 
+interface Pause {
+  last: Promise<FromEar> | null;
+  /** An answer to which nothing can be added. */
+  whole: FromEar | null;
+}
+
 export class OwnEars implements EarsPort {
   readonly name = "own";
   readonly #sound: Sound;
@@ -28,8 +34,8 @@ export class OwnEars implements EarsPort {
   #turn = 0;
   #asked = 0;
   #hearing: Hearing = { offers: [] };
-  /** At what was said before the present silence. */
-  #look: Promise<FromEar> | null = null;
+  /** The present silence, and what is known of what was said before it. */
+  #pause: Pause | null = null;
   #onReady: () => void = () => {};
   #waiting = new Map<number, (answer: FromEar) => void>();
 
@@ -72,15 +78,16 @@ export class OwnEars implements EarsPort {
     const turn = ++this.#turn;
     this.#hearing = hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) };
     this.#worker?.post({ hearing: this.#hearing });
-    this.#look = null;
+    this.#pause = null;
     this.#endpoint.reset();
-    this.#endpoint.closeUsually(usualClosing(this.#hearing));
+    const { ms, looks } = usualClosing(this.#hearing);
+    this.#endpoint.closeUsually(ms, looks);
     return this.#listen(turn, onHeard, onTrouble);
   }
 
   pause(): void {
     this.#turn++;
-    this.#look = null;
+    this.#pause = null;
     this.#endpoint.reset();
     this.#sound.pause();
   }
@@ -89,10 +96,9 @@ export class OwnEars implements EarsPort {
     const opened = await this.#sound.open((block) => {
       if (turn !== this.#turn) return;
       const ended = this.#endpoint.take(block);
-      if (ended?.kind === "paused") this.#look = this.#lookAt(turn, ended.samples);
-      if (ended?.kind === "goes on") this.#look = null;
-      // Nothing but silence has followed the last look, unless the utterance was cut: so its answer is this one's too, and mostly there already.
-      if (ended?.kind === "said") void this.#tell(turn, (ended.cut ? null : this.#look) ?? this.#ask(ended.samples), onHeard, onTrouble);
+      if (ended?.kind === "paused") this.#lookAt(ended.samples);
+      if (ended?.kind === "goes on") this.#pause = null;
+      if (ended?.kind === "said") void this.#tell(turn, this.#understood(ended), onHeard, onTrouble);
       if (ended?.kind === "too loud") onTrouble("too loud");
     });
     if (opened === "refused") this.#refused = true;
@@ -100,13 +106,26 @@ export class OwnEars implements EarsPort {
   }
 
   /** Understands what was said so far while the silence still runs, and tells the endpoint how much of it is enough. */
-  #lookAt(turn: number, samples: Float32Array): Promise<FromEar> {
-    const look = this.#ask(samples).then((answer) => {
-      if (turn === this.#turn && look === this.#look && "decision" in answer)
-        this.#endpoint.closeAfter(closingAfter(answer.decision, this.#hearing));
-      return answer;
+  #lookAt(samples: Float32Array): void {
+    const pause: Pause = this.#pause ?? { last: null, whole: null };
+    this.#pause = pause;
+    pause.last = this.#ask(samples);
+    void pause.last.then((answer) => {
+      if (this.#pause !== pause || !("decision" in answer)) return;
+      const ms = closingAfter(answer.decision, this.#hearing);
+      this.#endpoint.closeAfter(ms);
+      if (answer.decision.kind === "understood" && ms === CLOSING_MS) pause.whole ??= answer;
     });
-    return look;
+  }
+
+  /** What was looked at was all of it, unless the utterance was cut; but only the whole of it, with its weak end, is good enough for a doubt. */
+  async #understood({ samples, cut }: { samples: Float32Array; cut: boolean }): Promise<FromEar> {
+    const pause = this.#pause;
+    this.#pause = null;
+    if (cut || pause === null) return this.#ask(samples);
+    const answer = pause.whole ?? (await pause.last);
+    const doubtful = answer === null || ("decision" in answer && answer.decision.kind !== "understood");
+    return doubtful ? this.#ask(samples) : answer;
   }
 
   async #ask(samples: Float32Array): Promise<FromEar> {
@@ -120,7 +139,6 @@ export class OwnEars implements EarsPort {
 
   /** What was turned away answers nothing: other talk in the kitchen must not make the tablet ask again. That there is such talk is told. */
   async #tell(turn: number, asked: Promise<FromEar>, onHeard: (h: Heard) => void, onTrouble: (t: Trouble) => void): Promise<void> {
-    this.#look = null;
     const answer = await asked;
     if (turn !== this.#turn || !("decision" in answer)) return;
     const { decision } = answer;

@@ -3,7 +3,7 @@
 import { readNumber } from "#speech/numbers.ts";
 import type { Hearing } from "./answers.ts";
 import type { Decision } from "./decide.ts";
-import { CLOSING_MS } from "./endpoint.ts";
+import { CLOSING_MS, LOOK_MS } from "./endpoint.ts";
 
 /** A number that can go on with another number word. */
 export const NUMBER_GOES_ON_MS = 700;
@@ -37,8 +37,12 @@ function closingOf(text: string, hearing: Hearing): number {
 
 const asksForNumber = (hearing: Hearing): boolean => hearing.offers.some((o) => "number" in o);
 
-/** Before anything was looked at: ms of silence that end an utterance at this question. */
-export const usualClosing = (hearing: Hearing): number => (asksForNumber(hearing) ? NUMBER_GOES_ON_MS : CLOSING_MS);
+/** When what was said so far is looked at, ms of silence: of a number not before the usual closing, and once more so that its end is known in time. */
+const NUMBER_LOOKS = [CLOSING_MS, NUMBER_GOES_ON_MS - 130];
+
+/** Before anything was looked at: ms of silence that end an utterance at this question, and those after which it is looked at. */
+export const usualClosing = (hearing: Hearing): { ms: number; looks: readonly number[] } =>
+  asksForNumber(hearing) ? { ms: NUMBER_GOES_ON_MS, looks: NUMBER_LOOKS } : { ms: CLOSING_MS, looks: [LOOK_MS] };
 
 /** After a look at what was said before the present silence: ms of it that are enough. */
 export function closingAfter(decision: Decision, hearing: Hearing): number {

@@ -42,20 +42,28 @@ function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
     play(600, false);
   };
   const asked = (): number[] => posted.flatMap((m) => ("id" in m ? [m.id] : []));
-  return { ears, opens: () => opened, posted, play, utterance, asked, tell: (a: FromEar) => answer(a) };
+  let told = 0;
+  /** The worker makes the same of every sound that it was given and will be given now. */
+  const tellAll = async (decision: Decision) => {
+    await settled();
+    while (told < asked().length) {
+      answer({ id: asked()[told++] ?? -1, decision });
+      await settled();
+    }
+  };
+  return { ears, opens: () => opened, posted, play, utterance, asked, tellAll, tell: (a: FromEar) => answer(a) };
 }
 
 const settled = () => new Promise<void>((done) => setImmediate(done));
 
 async function heardAs(decision: Decision): Promise<Heard[]> {
-  const { ears, utterance, asked, tell } = kitchen();
+  const { ears, utterance, tell, tellAll } = kitchen();
   const heard: Heard[] = [];
   tell({ ready: true });
-  void ears.listen(["yes"], (h) => heard.push(h));
+  ears.listen(["yes"], (h) => heard.push(h));
   await settled();
   utterance();
-  tell({ id: asked()[0] ?? -1, decision });
-  await settled();
+  await tellAll(decision);
   return heard;
 }
 
@@ -93,10 +101,10 @@ describe("the ear that ships with the app", () => {
   });
 
   it("tells of other people's talk, and of a room too loud to be heard in, but not once it was paused", async () => {
-    const { ears, utterance, play, asked, tell } = kitchen();
+    const { ears, utterance, play, tell, tellAll } = kitchen();
     const troubles: string[] = [];
     tell({ ready: true });
-    void ears.listen(
+    ears.listen(
       ["yes"],
       () => {},
       undefined,
@@ -104,27 +112,14 @@ describe("the ear that ships with the app", () => {
     );
     await settled();
     utterance();
-    tell({ id: asked()[0] ?? -1, decision: { kind: "turned away", why: "other speech" } });
-    await settled();
+    await tellAll({ kind: "turned away", why: "other speech" });
     expect(troubles).toEqual(["other talk"]);
     play(9000, true);
     expect(troubles).toEqual(["other talk", "too loud"]);
     utterance();
     ears.pause();
-    tell({ id: asked().at(-1) ?? -1, decision: { kind: "turned away", why: "other speech" } });
-    await settled();
+    await tellAll({ kind: "turned away", why: "other speech" });
     expect(troubles).toHaveLength(2);
-  });
-
-  it.each([
-    ["allowed", true],
-    ["not asked", false],
-  ] as const)("tells whether there is sound to be had where the microphone was %s", async (state, hears) => {
-    const { ears, tell } = kitchen(state);
-    tell({ ready: true });
-    expect(await ears.listen(["yes"], () => {})).toBe(hears);
-    // Asked and refused: from now on it says so before.
-    expect(await ears.available()).toBe(hears ? "on the device" : "not allowed");
   });
 
   it("asks for no sound before it is to listen", async () => {
@@ -154,69 +149,104 @@ describe("the ear that ships with the app", () => {
     const { ears, play, asked, tell } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    void ears.listen(["yes"], (h) => heard.push(h));
+    ears.listen(["yes"], (h) => heard.push(h));
     await settled();
     play(3000, false);
     play(600, true);
-    play(210, false);
+    play(270, false);
     expect(asked()).toHaveLength(1);
     tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "yes" } });
     await settled();
     expect(heard).toEqual([]);
-    play(90, false);
+    play(60, false);
     await settled();
     expect(heard.map((h) => h.text)).toEqual(["yes"]);
     expect(asked()).toHaveLength(1);
   });
 
+  it("looks again at the whole of it where the first look left a doubt", async () => {
+    const { ears, play, asked, tell } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    ears.listen(["yes"], (h) => heard.push(h));
+    await settled();
+    play(3000, false);
+    play(600, true);
+    play(270, false);
+    tell({ id: asked()[0] ?? -1, decision: { kind: "ask again", texts: ["six", "sick"] } });
+    await settled();
+    play(60, false);
+    await settled();
+    expect([heard, asked().length]).toEqual([[], 2]);
+    tell({ id: asked()[1] ?? -1, decision: { kind: "understood", text: "six" } });
+    await settled();
+    expect(heard).toEqual([{ text: "six", alternatives: [] }]);
+  });
+
+  const number = { offers: [{ id: "n", number: true as const }], range: { low: 20, high: 600, step: 1 as const } };
+
   it("waits for the rest of a number that can go on, and tells the whole of it once", async () => {
     const { ears, play, asked, tell } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    const number = { offers: [{ id: "n", number: true as const }], range: { low: 20, high: 600, step: 1 as const } };
-    void ears.listen([], (h) => heard.push(h), number);
+    ears.listen([], (h) => heard.push(h), number);
     await settled();
     play(3000, false);
     play(600, true);
-    play(210, false);
+    play(330, false);
     tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "one hundred" } });
     await settled();
-    play(330, false);
+    play(210, false);
     await settled();
     expect(heard).toEqual([]);
     play(500, true);
-    play(210, false);
+    play(330, false);
     expect(asked()).toHaveLength(2);
     tell({ id: asked()[1] ?? -1, decision: { kind: "understood", text: "one hundred twelve" } });
     await settled();
-    play(120, false);
+    play(60, false);
     await settled();
     expect(heard.map((h) => h.text)).toEqual(["one hundred twelve"]);
   });
 
-  it("takes no answer of an earlier pause for the whole", async () => {
-    const { ears, play, asked, tell } = kitchen();
+  it("knows at the closing what a number is that could have gone on", async () => {
+    const { ears, play, tell, tellAll } = kitchen();
     const heard: Heard[] = [];
     tell({ ready: true });
-    void ears.listen([], (h) => heard.push(h), { offers: [{ id: "n", number: true }], range: { low: 20, high: 600, step: 1 } });
+    ears.listen([], (h) => heard.push(h), number);
     await settled();
     play(3000, false);
     play(600, true);
+    play(330, false);
+    await tellAll({ kind: "understood", text: "one hundred" });
     play(300, false);
+    await tellAll({ kind: "understood", text: "one hundred" });
+    expect(heard).toEqual([]);
+    play(120, false);
+    await settled();
+    expect(heard.map((h) => h.text)).toEqual(["one hundred"]);
+  });
+
+  it("takes no answer of an earlier pause for the whole", async () => {
+    const { ears, play, asked, tell, tellAll } = kitchen();
+    const heard: Heard[] = [];
+    tell({ ready: true });
+    ears.listen([], (h) => heard.push(h), number);
+    await settled();
+    play(3000, false);
+    play(600, true);
+    play(390, false);
     play(500, true);
     play(60, false);
     // The worker was slow: its answer to the first pause comes in the second.
     tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "fifteen" } });
     await settled();
-    play(390, false);
-    tell({ id: asked()[1] ?? -1, decision: { kind: "understood", text: "one hundred" } });
-    await settled();
+    play(450, false);
     play(300, true);
-    play(900, false);
+    play(1200, false);
     await settled();
     expect(heard).toEqual([]);
-    tell({ id: asked()[2] ?? -1, decision: { kind: "understood", text: "one hundred twelve" } });
-    await settled();
+    await tellAll({ kind: "understood", text: "one hundred twelve" });
     expect(heard.map((h) => h.text)).toEqual(["one hundred twelve"]);
   });
 

@@ -125,7 +125,7 @@ describe("where an utterance begins and ends", () => {
   });
 
   it("waits again as long as usual after the speaker went on", () => {
-    const inThree = sound({ seconds: 9, said: [[4, 4.5], [4.75, 5.2], [5.7, 6.2]], noise: 0.0005 }); // biome-ignore format: pairs
+    const inThree = sound({ seconds: 9, said: [[4, 4.5], [4.78, 5.2], [5.7, 6.2]], noise: 0.0005 }); // biome-ignore format: pairs
     const endpoint = new Endpoint();
     endpoint.closeUsually(700);
     let pauses = 0;

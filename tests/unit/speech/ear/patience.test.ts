@@ -34,11 +34,11 @@ describe("how long a silence lasts before an answer counts as all of it", () => 
   it("is short after a word, at a question for a number too", () => {
     expect(heard("help", reading)).toBe(CLOSING_MS);
     expect(heard("yes", yesNo)).toBe(CLOSING_MS);
-    expect(usualClosing(yesNo)).toBe(CLOSING_MS);
+    expect(usualClosing(yesNo).ms).toBe(CLOSING_MS);
   });
 
   it("is long while nothing is known of a number, or what was heard of it is no answer yet", () => {
-    expect(usualClosing(reading)).toBe(NUMBER_GOES_ON_MS);
+    expect(usualClosing(reading).ms).toBe(NUMBER_GOES_ON_MS);
     expect(closingAfter({ kind: "turned away", why: "other speech" }, reading)).toBe(NUMBER_GOES_ON_MS);
     expect(closingAfter({ kind: "turned away", why: "other speech" }, yesNo)).toBe(CLOSING_MS);
   });
@@ -46,6 +46,14 @@ describe("how long a silence lasts before an answer counts as all of it", () => 
   it("is as long as the longest guess needs, where the ear is in doubt", () => {
     expect(closingAfter({ kind: "ask again", texts: ["fifteen", "fifty"] }, reading)).toBe(NUMBER_GOES_ON_MS);
     expect(closingAfter({ kind: "ask again", texts: ["one hundred twelve", "two hundred twelve"] }, reading)).toBe(CLOSING_MS);
+  });
+
+  it("is used for looks that end before it does, so that nobody waits for the net as well", () => {
+    for (const hearing of [reading, yesNo]) {
+      const { ms, looks } = usualClosing(hearing);
+      expect(looks.length).toBeGreaterThan(0);
+      for (const look of looks) expect(look).toBeLessThan(ms);
+    }
   });
 
   it("never keeps an answer waiting for most of a second", () => {
