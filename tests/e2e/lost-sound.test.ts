@@ -1,6 +1,7 @@
 // Ear and voice are lost in every way we know of: each walk goes on by what is left, with every sentence on the glass.
 import { describe, expect, it } from "vitest";
 import type { Happened } from "#events/happened.ts";
+import { spokenSeconds } from "#speech/pace.ts";
 import { hungAfterMs } from "#speech/voice-browser.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { FIXED } from "#words/en/fixed.ts";
@@ -15,6 +16,8 @@ import type { Tablet, Wanted } from "./kit/tablet.ts";
 
 const open = bench();
 const RATE = 190;
+/** No sentence of these steps asks for the time. */
+const NOW = { wall: 0, mono: 0, boot: "", zone: "", offset: 0 };
 const tablet = (wanted: Wanted): Promise<Tablet> => open({ voice: "speaks and listens", prefs: { rate: RATE }, sound: {}, ...wanted });
 
 const captions = (t: Tablet): Promise<string[]> =>
@@ -25,7 +28,7 @@ async function toTheDose(t: Tablet, from: Stop = "clock"): Promise<void> {
   if (from === "clock") await walkMeal(t, finger(t), LUNCH, "clock");
   for (const stop of STOPS.slice(STOPS.indexOf(from), STOPS.indexOf("card"))) {
     await walkMeal(t, finger(t), LUNCH, STOPS[STOPS.indexOf(stop) + 1], stop);
-    await expect.poll(() => captions(t)).toEqual(sayWalk(t.state, { wall: 0, mono: 0, boot: "", zone: "", offset: 0 }, GUARDS)?.lines);
+    await expect.poll(() => captions(t)).toEqual(sayWalk(t.state, NOW, GUARDS)?.lines);
   }
   expect((await captions(t)).join(" ")).toContain("your card says 4 units.");
   expect(t.complaints).toEqual([]);
@@ -81,7 +84,7 @@ describe("a voice that dies in mid-sentence", () => {
     const t = await tablet({ sound: { voice: "hangs" } });
     await workerIs(t, "voice/", "ready");
     await walkMeal(t, finger(t), LUNCH, "wash");
-    const [sentence = ""] = sayWalk(t.state, { wall: 0, mono: 0, boot: "", zone: "", offset: 0 }, GUARDS)?.lines ?? [];
+    const [sentence = ""] = sayWalk(t.state, NOW, GUARDS)?.lines ?? [];
     const own = await overheard(t, sentence, ({ caption }) => caption === sentence);
     const { toBrowserVoice } = await counts(t);
     const hung = toBrowserVoice.at(-1);
@@ -107,7 +110,13 @@ describe("a voice that dies in mid-sentence", () => {
       const before = (await played(t)).length;
       await t.page.evaluate((way) => (globalThis as SoundGlobal).sound.kill("voice/", way), how);
       await answer(t, finger(t), { do: "already washed" });
-      await t.page.locator(".caption[data-current=yes]").first().waitFor();
+      const marked = t.page.locator(".caption[data-current=yes]").first();
+      await marked.waitFor();
+      const from = Date.now();
+      await marked.waitFor({ state: "detached" });
+      // Without a word it is waited for as long as making a sentence may take; then the sentence stands as long as it would be spoken.
+      const sentence = sayWalk(t.state, NOW, GUARDS)?.lines ?? [];
+      expect(Date.now() - from).toBeGreaterThan((how === "silently" ? 3000 : 0) + spokenSeconds(sentence, RATE) * 1000 - 500);
       await answerAloud(t, ["one three two", "one hundred thirty two"], has(t, "number given"));
       await toTheDose(t, "read back");
       expect(await played(t)).toHaveLength(before);
