@@ -48,9 +48,12 @@ function watchLeft(c: Ctx): number {
   return wait === null || passed === null ? 0 : Math.max(0, wait.ms - passed);
 }
 
+/** Somebody in a low may be drowsy, and choke on it (general first-aid teaching). */
+const NEVER: readonly string[] = ["candy-hard"];
+
 /** Quick sugars in the order they are offered, glucose first, without those that the clinic bars. Glucose is offered where all are barred. */
 export function sugarsOffered(leftOut: readonly string[] = []): ReturnType<typeof sugarFoods> {
-  const all = sugarFoods();
+  const all = sugarFoods().filter((sugar) => !NEVER.includes(sugar.id));
   const may = all.filter((sugar) => !leftOut.includes(sugar.id));
   return (may.length > 0 ? may : all).slice(0, 4);
 }

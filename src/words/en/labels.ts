@@ -3,6 +3,7 @@ import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Person } from "#events/person.ts";
 import { nameOf } from "#rules/food/foods.ts";
+import { pouredMillilitres } from "#rules/food/millilitres.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
@@ -43,11 +44,13 @@ function inHand(house: HouseState): Pen | undefined {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". A British cup is no measure; there the ounces are said. */
+/** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". In Britain a cup is no measure and an ounce another one. */
 function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
   const [what = name, size] = name.split(", ");
   const measures = amount.split(", ");
-  const much = (locale === "UK" ? measures.at(-1) : measures[0]) ?? amount;
+  const last = measures.at(-1) ?? amount;
+  const poured = locale === "UK" ? pouredMillilitres(last) : null;
+  const much = poured !== null ? `${poured} millilitres` : ((locale === "UK" ? last : measures[0]) ?? amount);
   return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
 }
 

@@ -1,6 +1,7 @@
 // Severe: nothing by mouth, the call, glucagon by the kit's own leaflet, on the side (ADA leaflet and patient page; general first-aid teaching; facts O14).
 import { describe, expect, it } from "vitest";
 import type { Person } from "#events/person.ts";
+import { sugarFoods } from "#rules/food/sugar.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { sugarsOffered } from "#walk/steps/low.ts";
@@ -65,7 +66,12 @@ describe("the sugars on offer", () => {
     expect(foods).toHaveLength(4);
     expect(foods).not.toContain("glucose-tablets");
     expect(foods).not.toContain("juice-orange");
-    const all = sugarsOffered([]).map((s) => s.id);
-    expect(sugarsOffered([...all, "honey"]).length).toBeGreaterThan(0);
+    const all = sugarFoods().map((s) => s.id);
+    expect(sugarsOffered(all)[0]?.id).toBe("glucose-tablets");
+  });
+
+  it("hold no hard sweets, whatever else is left out", () => {
+    const others = sugarFoods().flatMap((s) => (s.id === "candy-hard" || s.id === "raisins" ? [] : [s.id]));
+    expect(sugarsOffered(others).map((s) => s.id)).toEqual(["raisins"]);
   });
 });
