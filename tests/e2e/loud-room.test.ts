@@ -38,7 +38,9 @@ describe("a kettle beside the tablet", () => {
       await kettle(t, 14);
       await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
       await t.page.getByText(PRESS).first().waitFor({ timeout: 12_000 });
-      await t.page.getByText(`${TOO_LOUD} ${PRESS}`).first().waitFor({ timeout: 12_000 });
+      // Said, and then the first of it stays, in no more room than "I am listening."
+      await t.page.getByText(PRESS).first().waitFor({ state: "detached", timeout: 12_000 });
+      await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
       if (process.env.SHOTS) await t.page.screenshot({ path: `${process.env.SHOTS}/loud-${name.replace(/[ ,]+/g, "-")}.png` });
       expect(await screenFaults(t)).toEqual([]);
       await t.page.waitForTimeout(9000);
