@@ -63,7 +63,8 @@ function PinPage({
       title={DRAWER.pinTitle(keeper.name)}
       lines={props.demoPin === undefined ? [] : [DRAWER.demoLine, DRAWER.demoPin(props.demoPin)]}
       notice={notice}
-      said={checking ? DRAWER.checking : tries.waiting}
+      said={tries.waiting}
+      doing={checking ? DRAWER.checking : null}
       actions={
         <>
           <BigButton role="choice" safe label={DRAWER.close} onPress={props.onClose} />

@@ -11,12 +11,14 @@ export interface PageProps {
   notice?: NoticeProps | null;
   /** Said once: "Saved." */
   said?: string | null;
+  /** Said under the buttons while a press is carried out: above them it would push them away from under the finger. */
+  doing?: string | null;
   actions: ComponentChildren;
   children?: ComponentChildren;
 }
 
 /** Give each page a key of its own, so that the heading takes the focus. */
-export function Page({ title, lines = [], notice = null, said = null, actions, children }: PageProps) {
+export function Page({ title, lines = [], notice = null, said = null, doing = null, actions, children }: PageProps) {
   const guard = useContext(GuardContext);
   const heading = useRef<HTMLHeadingElement>(null);
   const trouble = useRef<HTMLDivElement>(null);
@@ -45,6 +47,9 @@ export function Page({ title, lines = [], notice = null, said = null, actions, c
       ) : null}
       {children}
       <div class="drawer-actions">{actions}</div>
+      <p class="drawer-said" role="status">
+        {doing ?? ""}
+      </p>
     </main>
   );
 }
