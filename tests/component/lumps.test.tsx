@@ -138,7 +138,10 @@ describe("the question about lumps on the kitchen screen", () => {
     press("Feel for lumps");
     press("I found a lump");
     expect(heard.at(-1)?.buttons.map((b) => b.label)).toContain("Back of the right upper arm");
-    pick("Left buttock");
+    pick("Left thigh");
+    // The ear knows no groin and no knee.
+    expect(heard.at(-1)?.buttons.map((b) => b.also)).toEqual([["down"], ["up"]]);
+    press("Down from the groin");
     const said = heard.at(-1)?.buttons ?? [];
     expect(said.find((b) => b.label === "three")?.also).toContain("three fingers");
     expect(said).toHaveLength(25);

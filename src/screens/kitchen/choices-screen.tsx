@@ -11,6 +11,8 @@ export interface ChoiceButton {
   label: string;
   role?: ButtonRole;
   byHand?: boolean;
+  /** What may be said for it besides its label. */
+  also?: readonly string[];
   press(): void;
 }
 

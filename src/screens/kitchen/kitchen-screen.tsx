@@ -162,7 +162,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
   // While it stands, the question about lumps has the place of the day book, which is behind Help too.
   const lumps = people.some((p) => lumpQuestionDue(house, p, now));
   const book: ChoiceButton = lumps
-    ? { label: FIXED.lumps, press: () => onWish("lumps") }
+    ? { label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }
     : { label: FIXED.dayBook, press: props.onDayBook };
   // Four stand at once, the main one at the lower right. Of more, what presses comes first and the rest is behind More.
   const few = [didI, book, low, ...start];

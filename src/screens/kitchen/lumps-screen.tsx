@@ -73,7 +73,7 @@ export function LumpsScreen({ me, now, onIntent, onDone, ...frame }: LumpsScreen
       return choose(
         [LUMPS.old({ wall: lump.markedAt, offset: now.offset }), ...sayPlace(directions(lump.spot, body)), LUMPS.stillThere],
         [
-          { label: LUMPS.gone, press: gone },
+          { label: LUMPS.gone, also: LUMPS.goneSaid, press: gone },
           { label: LUMPS.there, role: "main", press: () => go(next) },
         ],
       );
@@ -81,7 +81,7 @@ export function LumpsScreen({ me, now, onIntent, onDone, ...frame }: LumpsScreen
     case "new":
       return choose(LUMPS.ask, [
         { label: LUMPS.notNow, press: () => answer({ do: "feel for lumps", person, found: "not now" }, LUMPS.savedLater) },
-        { label: LUMPS.found, press: () => go({ at: "part" }) },
+        { label: LUMPS.found, also: LUMPS.foundSaid, press: () => go({ at: "part" }) },
         { label: LUMPS.none, role: "main", press: () => answer({ do: "feel for lumps", person, found: "none" }, LUMPS.savedNone) },
       ]);
     case "part": {
@@ -101,6 +101,7 @@ export function LumpsScreen({ me, now, onIntent, onDone, ...frame }: LumpsScreen
         [LUMPS.fromWhere],
         fromsOf(stage.part.region, body).map((from) => ({
           label: fromLabel(from),
+          also: [from.way],
           press: () => go({ at: "along", part: stage.part, from }),
         })),
       );
