@@ -89,7 +89,7 @@ def main(folder: str, paths: list[str], write: bool) -> None:
         rng = np.random.default_rng(i)
         voice, kind, text = str(z["voices"][i]), str(z["kinds"][i]), str(z["texts"][i])
         clip = clip * (0.08 / np.sqrt((clip**2).mean()))
-        x = np.concatenate([np.zeros(4000), clip, np.zeros(4800)])
+        x = np.concatenate([np.zeros(10400), clip, np.zeros(10400)])  # as much room as the app adds
         for condition, noise in {"clean": None, **noises(rng, len(x), talkers)}.items():
             y = x + 10 ** (-58 / 20) * rng.normal(size=len(x))
             if noise is not None:
