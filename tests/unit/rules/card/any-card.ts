@@ -18,8 +18,8 @@ function bands(unit: GlucoseUnit): fc.Arbitrary<Band[]> {
   const begin = unit === "mg/dL" ? 71 : 4;
   const gap = unit === "mg/dL" ? fc.constantFrom(1, 1, 1, 0, 5, -3) : fc.constantFrom(0.1, 0.1, 0, 0.5, -0.3);
   return fc.array(fc.tuple(width, gap, dose, fc.boolean()), { minLength: 1, maxLength: 6 }).chain((rows) =>
-    fc.tuple(fc.boolean(), fc.boolean()).map(([openBelow, openAbove]) => {
-      let from = begin;
+    fc.tuple(fc.boolean(), fc.boolean(), fc.constantFrom(0, 0, 0, 1)).map(([openBelow, openAbove, later]) => {
+      let from = begin + later * (unit === "mg/dL" ? 20 : 1);
       return rows.map(([wide, between, given, call], i) => {
         const to = Number((from + wide).toFixed(1));
         const row = { from: i === 0 && openBelow ? null : from, to: i === rows.length - 1 && openAbove ? null : to, units: given, call };
@@ -28,6 +28,38 @@ function bands(unit: GlucoseUnit): fc.Arbitrary<Band[]> {
       });
     }),
   );
+}
+
+/** Rows as of a table of bands; columns side by side, now and then torn apart or pushed together. */
+function grid(unit: GlucoseUnit): fc.Arbitrary<MealRule> {
+  const edges = fc.constantFrom("as printed" as const, "up to the next" as const);
+  const columns = fc.constantFrom(
+    [
+      [0, 30],
+      [31, 60],
+      [61, null],
+    ] as const,
+    [
+      [null, 40],
+      [41, 80],
+    ] as const,
+    [
+      [0, 40],
+      [35, 90],
+    ] as const,
+    [[null, null]] as const,
+  );
+  return fc.tuple(columns, bands(unit), edges, edges, fc.boolean()).chain(([spans, rows, columnEdges, rowEdges, named]) => {
+    const cells = fc.array(dose, { minLength: spans.length, maxLength: spans.length });
+    return fc.tuple(fc.array(cells, { minLength: rows.length, maxLength: rows.length }), cells).map(([all, foodOnly]) => ({
+      kind: "grid" as const,
+      columns: spans.map(([from, to]) => ({ from, to })),
+      columnEdges,
+      rows: rows.map(({ from, to, call }, i) => ({ from, to, call, units: all[i] ?? [] })),
+      edges: rowEdges,
+      foodOnly: named ? foodOnly : null,
+    }));
+  });
 }
 
 function mealRule(unit: GlucoseUnit): fc.Arbitrary<MealRule> {
@@ -40,8 +72,45 @@ function mealRule(unit: GlucoseUnit): fc.Arbitrary<MealRule> {
     mode: fc.constantFrom("linear" as const, "nearest" as const, "down" as const, "each started step" as const),
     mayReduce: fc.boolean(),
   });
+  const edges = fc.constantFrom("as printed" as const, "up to the next" as const);
+  const roundParts = fc.constantFrom("none" as const, "tenths" as const, "whole" as const);
+  /** None, by a target, or by a table of its own. */
+  const added = fc.oneof(
+    { weight: 1, arbitrary: fc.constant({ correction: null }) },
+    { weight: 3, arbitrary: correction.map((rule) => ({ correction: rule })) },
+    { weight: 2, arbitrary: fc.record({ bands: bands(unit), edges }).map((table) => ({ correction: null, table })) },
+  );
   return fc.oneof(
     { weight: 1, arbitrary: fc.record({ kind: fc.constant("fixed units" as const), units: dose }) },
+    {
+      weight: 2,
+      arbitrary: fc.tuple(dose, added, roundParts).map(([given, { correction: rule, ...table }, round]) => ({
+        kind: "fixed units" as const,
+        units: given,
+        ...(rule ? { correction: rule, roundParts: round } : {}),
+        ...table,
+      })),
+    },
+    {
+      weight: 2,
+      arbitrary: fc
+        .tuple(fc.constantFrom(0.5, 1, 1.5, 2, 0.75), fc.constantFrom(10, 12, 15), added, roundParts)
+        .chain(([unitsPerServing, gramsPerServing, plus, round]) =>
+          fc.constantFrom("exactly" as const, "nearest half" as const, "nearest whole" as const).map((count) => ({
+            kind: "servings" as const,
+            unitsPerServing,
+            gramsPerServing,
+            count,
+            ...plus,
+            roundParts: round,
+          })),
+        ),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.tuple(added, roundParts).map(([plus, round]) => ({ kind: "correction only" as const, ...plus, roundParts: round })),
+    },
+    { weight: 2, arbitrary: grid(unit) },
     {
       weight: 3,
       arbitrary: fc.record({
@@ -93,10 +162,12 @@ export const anyCard: fc.Arbitrary<DoseCard> = fc.constantFrom("mg/dL" as const,
       afterExercise: oftenSet(fc.constantFrom("as usual" as const, "food part only" as const, "ask" as const)),
       afterLow: oftenSet(fc.constantFrom("as usual" as const, "food part only" as const, "inject after eating" as const, "ask" as const)),
       counts: fc.constantFrom("at or below" as const, "below" as const),
+      kind: fc.constantFrom("rapid analogue" as const, "rapid analogue" as const, undefined, "regular" as const, "premixed" as const),
       validUntil: orNull(fc.constantFrom("2026-02-28", "2026-03-01", "2026-12-31", "2026-12-31"), 3),
     })
-    .map(({ dinner, counts, ...fields }) => ({
+    .map(({ dinner, counts, kind, ...fields }) => ({
       ...CARD,
+      insulin: { ...CARD.insulin, ...(kind ? { kind } : {}) },
       ...fields,
       glucoseUnit,
       meals: { ...CARD.meals, dinner },

@@ -67,13 +67,17 @@ describe("a told dose", () => {
       const asDefault =
         card.bedtime === null ? minute >= 1260 || minute < 300 : !card.bedtime.correction && (minute >= 1260 || minute < 300);
       const spaced = s.recent.some((d) => d.minutesAgo === null || d.minutesAgo < (card.spacingMinutes ?? -1000));
-      const foodOnly = (s.afterLow && card.afterLow === "food part only") || (s.hardExercise && card.afterExercise === "food part only");
+      const mixed = card.insulin.kind === "premixed";
+      const foodOnly =
+        mixed || (s.afterLow && card.afterLow === "food part only") || (s.hardExercise && card.afterExercise === "food part only");
       if (s.minuteOfDay !== null && !asDefault && !spaced && !foodOnly) return;
       off++;
       expect(told.correction).toBeLessThanOrEqual(0);
       // A band table that does not say what its food part is never gets here.
       expect(rule?.kind === "bands" && rule.foodOnly === null).toBe(false);
+      expect(rule?.kind === "grid" && rule.foodOnly === null).toBe(false);
       if (rule?.kind === "bands") expect(told.units).toBeLessThanOrEqual(rule.foodOnly ?? -1);
+      if (rule?.kind === "grid") expect(told.units).toBeLessThanOrEqual(Math.max(...(rule.foodOnly ?? [-1])));
     });
     expect(off).toBeGreaterThan(50);
   });
@@ -95,7 +99,7 @@ describe("a told dose", () => {
       if (!calm.told) return;
       compared++;
       expect(told.units).toBeLessThanOrEqual(calm.units);
-      if (card.meals.dinner?.kind !== "bands") expect(told.food).toBe(calm.food);
+      if (card.meals.dinner?.kind !== "bands" && card.meals.dinner?.kind !== "grid") expect(told.food).toBe(calm.food);
     });
     expect(compared).toBeGreaterThan(RUNS.numRuns / 20);
   });
@@ -133,7 +137,7 @@ describe("the food part", () => {
     fc.assert(
       fc.property(anyCase, ({ card, s }) => {
         const kind = card.meals.dinner?.kind;
-        if (kind === "bands" || card.spacingMinutes === null || card.onBoard === null) return;
+        if (kind === "bands" || kind === "grid" || card.spacingMinutes === null || card.onBoard === null) return;
         const without = lookUp(card, { ...s, recent: [] });
         if (!without.told) return;
         compared++;
@@ -185,6 +189,8 @@ describe("the card's silence", () => {
         "day not known",
         "hole between bands",
         "in two bands",
+        "in two columns",
+        "no column for this meal",
         "no dose for this meal",
         "no food-only row",
         "no longer valid",
