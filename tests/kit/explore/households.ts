@@ -471,7 +471,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
       if (i.do === "pick pen") return i.pen === "odile-meal";
       if (i.do === "primed") return i.stream;
       if (i.do === "took sugar") return oneMeal(i, w) && w.house.people.bram?.walk?.low?.rounds.length === 0;
-      return all(clean, calm, not("back", "change number", "cannot swallow"))(i, w);
+      return all(clean, calm, not("back", "change number", "cannot swallow", "no meter"))(i, w);
     },
   },
   {
