@@ -3,6 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import { type Person, person as personShape } from "#events/person.ts";
 import type { BodyMeasures, Region } from "#events/spot.ts";
 import { DEFAULT_BODY } from "#rules/body/area.ts";
+import { sugarFoods } from "#rules/food/sugar.ts";
 import { PLAUSIBLE } from "#rules/glucose/reading.ts";
 import type { Draft, NotFor, Problem } from "./problem.ts";
 import { Reader } from "./reader.ts";
@@ -11,6 +12,10 @@ import type { NumberSpan } from "./typed.ts";
 export type PersonSet = { ok: true; events: Happened[] } | { ok: false; notFor: NotFor } | { ok: false; problems: readonly Problem[] };
 
 export const USUAL_MEALS = 4;
+/** Steps of a glucagon kit; leaflets have three to six (common practice, no source). */
+export const KIT_STEPS = 6;
+/** The bound of the stored shape (events/person.ts). */
+const LONGEST_STEP = 90;
 export const REGION_NAMES: readonly Region[] = ["belly", "thigh", "arm", "buttock"];
 
 /** The bounds of the stored shape (events/spot.ts). */
@@ -50,6 +55,12 @@ function usualMealsOf(r: Reader): Person["usualMeals"] {
   });
 }
 
+/** In the order typed; blank lines between are left out. */
+function kitOf(r: Reader): Pick<Person, "glucagonSteps"> {
+  const steps = Array.from({ length: KIT_STEPS }, (_, i) => r.blankOrText(`person.kit.${i}`, LONGEST_STEP)).filter((step) => step !== null);
+  return steps.length > 0 ? { glucagonSteps: steps } : {};
+}
+
 function bandOf(r: Reader, unit: Person["glucoseUnit"]): Person["usualBand"] {
   const span = { ...PLAUSIBLE[unit], decimals: unit === "mg/dL" ? 0 : 1 };
   const band = { low: r.number("person.usualBand.low", span), high: r.number("person.usualBand.high", span) };
@@ -79,6 +90,10 @@ function read(r: Reader, id: string, others: readonly Person[]): Person {
     usualMeals: usualMealsOf(r),
     body: bodyOf(r),
     leftOutRegions: REGION_NAMES.filter((region) => r.raw(`person.leftOut.${region}`) === "yes"),
+    leftOutSugars: sugarFoods()
+      .map(({ id }) => id)
+      .filter((id) => r.raw(`person.noSugar.${id}`) === "yes"),
+    ...kitOf(r),
   };
 }
 
@@ -125,6 +140,8 @@ export function draftOfPerson(person: Person): Draft {
     "person.usualBand.high": String(person.usualBand.high),
     ...Object.fromEntries(BODY_FIELDS.map((name) => [`person.body.${name}`, String(person.body[name])])),
     ...Object.fromEntries(person.leftOutRegions.map((region) => [`person.leftOut.${region}`, "yes"])),
+    ...Object.fromEntries((person.leftOutSugars ?? []).map((id) => [`person.noSugar.${id}`, "yes"])),
+    ...Object.fromEntries((person.glucagonSteps ?? []).map((step, i) => [`person.kit.${i}`, step])),
     ...Object.fromEntries(
       person.usualMeals.flatMap((meal, i) => [
         [`person.usualMeals.${i}.name`, meal.name],

@@ -15,7 +15,10 @@ const whys = (set: { ok: boolean } & object) =>
 describe("a new person", () => {
   it("is set up as typed, in a shape the log takes", () => {
     const set = addPerson(form, "p1", []);
-    expect(set).toEqual({ ok: true, events: [{ type: "person added", person: { ...odile, id: "p1", readsFrom: "finger" } }] });
+    expect(set).toEqual({
+      ok: true,
+      events: [{ type: "person added", person: { ...odile, id: "p1", readsFrom: "finger", leftOutSugars: [] } }],
+    });
     if (set.ok) expect(happened.safeParse(set.events[0]).success).toBe(true);
   });
 
@@ -49,6 +52,20 @@ describe("a new person", () => {
     expect(whys(addPerson({ ...form, "person.body.fingerMm": "180" }, "p1", []))).toEqual(["person.body.fingerMm: too large"]);
   });
 
+  it("keeps its glucagon kit step by step, and the sugars that are not to be offered", () => {
+    const steps = ["Take off the cap.", "Press it on the thigh."];
+    const typed = { ...form, "person.kit.0": steps[0] ?? "", "person.kit.2": steps[1] ?? "", "person.noSugar.honey": "yes" };
+    const set = addPerson(typed, "p1", []);
+    expect(set.ok && set.events[0]).toMatchObject({ person: { glucagonSteps: steps, leftOutSugars: ["honey"] } });
+    expect(whys(addPerson({ ...form, "person.kit.0": "x".repeat(91) }, "p1", []))).toEqual(["person.kit.0: too long"]);
+  });
+
+  it("keeps what it does not show when another field is typed over", () => {
+    const person = { ...odile, glucagonSteps: ["Call first."], leftOutSugars: ["honey"] };
+    const changed = changePerson({ ...draftOfPerson(person), "person.helperOnly": "yes" }, "odile", [bram], "k1");
+    expect(changed.ok && changed.events[0]).toMatchObject({ person: { ...person, helperOnly: true } });
+  });
+
   it("wants grams for a usual meal that has a name", () => {
     expect(whys(addPerson({ ...form, "person.usualMeals.1.name": "soup", "person.usualMeals.1.meal": "lunch" }, "p1", []))).toEqual([
       "person.usualMeals.1.grams: empty",
@@ -61,7 +78,7 @@ describe("a person's settings", () => {
     const changed = changePerson({ ...draftOfPerson(odile), "person.helperOnly": "yes" }, "odile", [bram], "k1");
     expect(changed).toEqual({
       ok: true,
-      events: [{ type: "person changed", person: { ...odile, readsFrom: "finger", helperOnly: true }, keeper: "k1" }],
+      events: [{ type: "person changed", person: { ...odile, readsFrom: "finger", helperOnly: true, leftOutSugars: [] }, keeper: "k1" }],
     });
   });
 });

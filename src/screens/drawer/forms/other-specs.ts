@@ -1,6 +1,7 @@
 // What the other forms ask: household, keeper, person, pen.
-import { BODY_FIELDS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
+import { BODY_FIELDS, KIT_STEPS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
 import type { Draft } from "#keeping/problem.ts";
+import { sugarFoods } from "#rules/food/sugar.ts";
 import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
 
@@ -66,6 +67,8 @@ export function personSections(isNew: boolean): Section[] {
         ...REGION_NAMES.map((region): Spec => ({ kind: "tick", field: `person.leftOut.${region}` })),
       ],
     },
+    { heading: PARTS.sugars, specs: sugarFoods().map(({ id }): Spec => ({ kind: "tick", field: `person.noSugar.${id}` })) },
+    { heading: PARTS.kit, specs: Array.from({ length: KIT_STEPS }, (_, i): Spec => ({ kind: "text", field: `person.kit.${i}` })) },
   ];
 }
 

@@ -1,4 +1,5 @@
 // The name of every field a keeper types: the label beside its box, and how a difference or a problem calls it.
+import { foodById } from "#rules/food/foods.ts";
 import { BODY_HINTS, BODY_NAMES } from "./body-fields.ts";
 
 /** Headings of the parts of a form and of the sheet. */
@@ -18,6 +19,8 @@ export const PARTS = {
   dialing: "Dialing",
   meals: "Usual meals",
   body: "Body",
+  sugars: "Sugars not to offer in a low",
+  kit: "The glucagon kit, from its leaflet",
   pen: "The pen",
   dates: "Dates",
 } as const;
@@ -193,6 +196,8 @@ export function fieldName(field: string): string {
     const [, , row, column] = field.split(".");
     return `Usual meal ${Number(row) + 1}: ${column === "grams" ? "grams" : column}`;
   }
+  if (field.startsWith("person.kit.")) return `Glucagon kit, step ${Number(field.split(".")[2]) + 1}`;
+  if (field.startsWith("person.noSugar.")) return `Do not offer: ${foodById(field.slice("person.noSugar.".length))?.us ?? "a sugar"}`;
   throw new Error(`the field ${field} has no name`);
 }
 
@@ -221,6 +226,7 @@ const HINTS: Readonly<Record<string, string>> = {
 /** What stands under the label; rows and care fields share theirs. */
 export function fieldHint(field: string): string | undefined {
   if (/\.(bands|rows|columns)\.\d+\.(from|to)$/.test(field)) return "Blank: open.";
+  if (field === "person.kit.0") return "One thing to do in each line. Blank if there is no kit.";
   if (/^background\.\d+\.insulin\.name$/.test(field)) return "Blank if the card has none.";
   if (/^background\.\d+\.at$/.test(field)) return "For example 9:30 pm or 21:30.";
   if (/^background\.\d+\.windowMinutes$/.test(field)) return "Blank: no dose is told, the clinic is asked.";
