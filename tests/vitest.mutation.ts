@@ -2,7 +2,18 @@
 import { defineConfig } from "vitest/config";
 
 /** Where the walk asks the card, and what it goes by. */
-const WALK = ["after-low", "card-step", "eaten-first", "low-in-doubt", "next-card", "numbers", "old-reading", "pens", "taken", "telephoned"];
+const WALK = [
+  "after-low",
+  "card-step",
+  "eaten-first",
+  "low-in-doubt",
+  "next-card",
+  "numbers",
+  "old-reading",
+  "pens",
+  "taken",
+  "telephoned",
+];
 
 export default defineConfig({
   test: {

@@ -45,7 +45,7 @@ describe("who speaks", () => {
       if (stop !== null) await walkMeal(t, finger(t), LUNCH, stop);
       await t.run(4000);
       // The kitchen rests in silence.
-    if (stop !== null) expect((await t.said()).length).toBeGreaterThan(0);
+      if (stop !== null) expect((await t.said()).length).toBeGreaterThan(0);
       expect(await told(t)).toBe("");
       await byKeys(t, FIXED.help);
       await byKeys(t, FIXED.voiceMode);
