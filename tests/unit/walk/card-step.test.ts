@@ -139,6 +139,14 @@ describe("say first", () => {
     expect(numbers(t)).toEqual([]);
   });
 
+  it("stores nothing but the number where it is the card's, and refuses what no pen shows", () => {
+    const own = (text: string) => ({ do: "give number", slot: "own number", text, via: "touch", helper: null }) as const;
+    const t = first().send(own("6"));
+    expect(numbers(t)).toEqual([]);
+    expect(led(t, { do: "agree number" })).toEqual(["own number given"]);
+    expect(first().try(own("6.3")).refusal).toMatchObject({ no: "units", text: "6.3" });
+  });
+
   it("writes down a number that is not the card's, and goes on with the card's", () => {
     const t = first().number("own number", "60");
     expect(last(t, "near miss")).toEqual({ type: "near miss", step: "card", what: "own number is not the card's", detail: "60" });
