@@ -3,9 +3,12 @@ import { describe, expect, it } from "vitest";
 import type { DoseCard, MealRule } from "#events/card.ts";
 import type { Happened, Of } from "#events/happened.ts";
 import { grams, units } from "#events/quantity.ts";
+import { isAfterLow } from "#walk/after-low.ts";
+import { contextOf } from "#walk/context.ts";
 import { fold } from "#walk/fold.ts";
+import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
-import { bring, led, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
+import { bring, led, me, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
 import { bandsCard } from "../../kit/people.ts";
 import type { Table } from "../../kit/table.ts";
 
@@ -216,5 +219,19 @@ describe("a telephoned number", () => {
     expect(pressed(t)).not.toContain("stop: heard dose");
     expect(led(t, { do: "change number" })).toEqual(["number turned down"]);
     expect(numbers(t)).toEqual(["telephoned number"]);
+  });
+});
+
+describe("a meal after a low", () => {
+  const context = (lowMinutesAgo: number | null, afterLow: boolean) => {
+    const t = odileAt("card");
+    const ago = (lowMinutesAgo ?? 0) * 60_000;
+    const lastLow = lowMinutesAgo === null ? null : { ...t.now, wall: t.now.wall - ago, mono: t.now.mono - ago };
+    return contextOf(t.state, { ...me(t), lastLow }, { ...walk(t), afterLow }, t.now, GUARDS);
+  };
+
+  it("is one within two hours, not at two hours, and whatever the time where the low was in this walk", () => {
+    expect([null, 119, 120].map((minutes) => isAfterLow(context(minutes, false)))).toEqual([false, true, false]);
+    expect([null, 500].map((minutes) => isAfterLow(context(minutes, true)))).toEqual([true, true]);
   });
 });
