@@ -50,5 +50,7 @@ export type Alarm =
   | { readonly alarm: "looks like the other unit"; readonly where: "low" | "high" | "target" | "row"; readonly value: number }
   | { readonly alarm: "off the pen's step"; readonly meal: MealName; readonly units: Units }
   | { readonly alarm: "above the largest dose"; readonly meal: MealName; readonly units: Units }
+  /** 3 hours typed as 0.3, and the like. */
+  | { readonly alarm: "time unusual"; readonly of: "spacing" | "window"; readonly minutes: number }
   | { readonly alarm: "bell ends before it begins"; readonly earliest: number; readonly latest: number }
   | { readonly alarm: "dates in the wrong order"; readonly earlier: string; readonly later: string };

@@ -118,6 +118,20 @@ function dateAlarms(card: DoseCard): Alarm[] {
   );
 }
 
+/**
+ * Minutes that clinics print: 2 to 4 hours between corrections, "at least 4" at the most careful; a mealtime dose acts 2 to 6 hours (leaflets of rapid
+ * analogues), regular insulin up to 12. A noon and a lunch an hour later are two meals to nobody.
+ */
+const USUAL_MINUTES = { spacing: [120, 360], window: [60, 720] } as const;
+
+function timeAlarms({ spacingMinutes, windowMinutes }: DoseCard): Alarm[] {
+  const unusual = (of: "spacing" | "window", minutes: number | null): Alarm[] => {
+    const [least, most] = USUAL_MINUTES[of];
+    return minutes !== null && (minutes < least || minutes > most) ? [{ alarm: "time unusual", of, minutes }] : [];
+  };
+  return [...unusual("spacing", spacingMinutes), ...unusual("window", windowMinutes)];
+}
+
 function mealAlarms([meal, rule]: Meal, card: DoseCard, day: DayOfInsulin | null): Alarm[] {
   if (rule.kind === "bands") return rowAlarms(meal, rule, card.glucoseUnit);
   if (rule.kind === "grid") return gridAlarms(meal, rule, card.glucoseUnit);
@@ -149,6 +163,7 @@ export function alarmsOf(card: DoseCard, day: DayOfInsulin | null): Alarm[] {
     ...insulinAlarms(card, meals),
     ...unitAlarms(card, meals),
     ...(earliest > latest ? [{ alarm: "bell ends before it begins", earliest, latest } as const] : []),
+    ...timeAlarms(card),
     ...dateAlarms(card),
   ]);
 }

@@ -190,6 +190,8 @@ describe("what looks odd", () => {
     { alarm: "looks like the other unit", where: "target", value: 5.5 },
     { alarm: "off the pen's step", meal: "lunch", units: units(6.5) },
     { alarm: "above the largest dose", meal: "lunch", units: units(30) },
+    { alarm: "time unusual", of: "spacing", minutes: 18 },
+    { alarm: "time unusual", of: "window", minutes: 18 },
     { alarm: "bell ends before it begins", earliest: 15, latest: 5 },
     { alarm: "dates in the wrong order", earlier: "2026-06-03", later: "2026-06-02" },
   ];

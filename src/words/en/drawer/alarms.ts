@@ -77,6 +77,10 @@ export function sayAlarm(a: Alarm): string {
       return `${MEAL[a.meal]}: ${unitsOf(a.units)} cannot be dialed in these steps.`;
     case "above the largest dose":
       return `${MEAL[a.meal]}: ${unitsOf(a.units)} is above the largest dose.`;
+    case "time unusual":
+      return a.of === "spacing"
+        ? `Between corrections: ${a.minutes} minutes is unusual.`
+        : `A dose counts as taken for ${a.minutes} minutes: unusual.`;
     case "bell ends before it begins":
       return `Eating: the latest, ${a.latest} minutes, is before the earliest, ${a.earliest}.`;
     case "dates in the wrong order":

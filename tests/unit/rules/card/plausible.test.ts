@@ -28,6 +28,16 @@ describe("a typed card", () => {
     expect(names(ratioCard(10, { perUnit: 2.5, target: { low: 5.5, high: 7 } }, MMOL), 40)).toEqual([]);
   });
 
+  it("asks about hours that no clinic prints: 3 hours typed as 0.3, and at each edge", () => {
+    const of = (spacingMinutes: number | null, windowMinutes: number | null) => names({ ...CARD, spacingMinutes, windowMinutes });
+    expect(alarmsOf({ ...CARD, spacingMinutes: 18, windowMinutes: 18 }, null)).toEqual([
+      { alarm: "time unusual", of: "spacing", minutes: 18 },
+      { alarm: "time unusual", of: "window", minutes: 18 },
+    ]);
+    expect([of(120, 60), of(360, 720), of(null, null)]).toEqual([[], [], []]);
+    expect([of(119, 180), of(361, 180), of(240, 59), of(240, 721)].map((all) => all.length)).toEqual([1, 1, 1, 1]);
+  });
+
   it("asks about every hole as printed, and only about real ones when rows reach up to the next", () => {
     expect(names(bandCard(HOSPITAL, 0)).filter((a) => a === "gap between rows")).toHaveLength(5);
     const torn = [band(71, 140, 4), band(150, 200, 5)];
