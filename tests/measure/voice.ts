@@ -1,10 +1,7 @@
 import type { Measured, Row } from "./measured.ts";
 import { corpus } from "./voice/corpus.ts";
 import { crew } from "./voice/crew.ts";
-import { answerRows, dialogueRows, figures, foreignRows, reactionRow, swapRow, voiceRows } from "./voice/figures.ts";
-
-/** How long the endpoint waits in silence before it closes an utterance, ms. */
-const CLOSING_MS = 300;
+import { answerRows, dialogueRows, figures, foreignRows, reactionRows, swapRow, voiceRows } from "./voice/figures.ts";
 
 /**
  * How well the ear hears: spoken answers of Debian's synthesisers in a quiet kitchen and beside five noises, conversations about numbers, and sounds that
@@ -27,7 +24,7 @@ export async function measure(args: readonly string[]): Promise<Measured> {
     swapRow(own),
     ...dialogueRows(dialogues),
     ...foreignRows(foreign),
-    reactionRow(own, CLOSING_MS),
+    ...reactionRows(own),
     {
       what: `the ${share === "final" ? "final third" : "two thirds for tuning"} of the corpus`,
       n: own.length + foreign.length + dialogues.length,
@@ -37,7 +34,7 @@ export async function measure(args: readonly string[]): Promise<Measured> {
       right: `${(spokenMs / 60_000).toFixed(1)} + ${((performance.now() - started - spokenMs) / 60_000).toFixed(1)}`,
     },
   ];
-  return { rows, figures: figures(results, utterances, CLOSING_MS) };
+  return { rows, figures: figures(results, utterances) };
 }
 
 function minutes(args: readonly string[], usual: number): number {

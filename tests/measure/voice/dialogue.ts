@@ -2,7 +2,7 @@ import { type Clip, type Corpus, TAKES } from "./corpus.ts";
 import { Dice, hash } from "./dice.ts";
 import type { Condition, Kitchen } from "./kitchen.ts";
 import { STEADY } from "./noises.ts";
-import type { Listener } from "./own-ear.ts";
+import type { Answer, Between, Listener } from "./own-ear.ts";
 import type { Asked } from "./texts.ts";
 import { nameOf } from "./trials.ts";
 
@@ -22,15 +22,16 @@ const TURNS = 3;
 /** How often the simulated person says yes to a number that only sounds like theirs. */
 const TOO_KIND = 0.05;
 
-/** What the ear takes a sound for; null when it asks again or turns away. `name` tells one sound from all others. */
-type TakenFor = (sound: Float32Array, name: string, asked: Asked) => string | null;
+/** What the ear makes of a sound. `name` tells one sound from all others. */
+type HeardAs = (sound: Float32Array, name: string, asked: Asked, between: Between | null) => Pick<Answer, "taken" | "guesses">;
 
 /**
  * One number asked for by voice, as the walk does it, with the real ear and its real decisions throughout, the yes and no as well:
- * the number, in the third turn by its digits; read back; yes takes it, no asks for the digits; asked again or turned away, the digits too.
+ * the number; read back; yes takes it, no asks for the digits; of two that the ear could not tell apart it asks which, and is answered by digits;
+ * turned away, the digits too. (The app asks for one digit at a time; here they come in one breath, which is harder.)
  * An answer to the read-back that is not understood is asked for once more, then the person presses. After three turns the number is touched in.
  */
-export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"], later: Corpus["later"], takenFor: TakenFor): Dialogue {
+export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"], later: Corpus["later"], heardAs: HeardAs): Dialogue {
   const dice = new Dice(`conversation ${clip.name} ${nameOf(where)}`);
   const end = (turns: number, ended: Ended, taken?: string): Dialogue => ({
     clip: clip.name,
@@ -40,12 +41,22 @@ export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"
     swap: taken !== undefined && isSwap(taken, clip.text.means),
     listener: kind,
   });
+  let between: Between | null = null;
   for (let turn = 1; turn <= TURNS; turn++) {
     const sound = turn === 1 ? clip.sound : later.get(`digits ${turn - 1} of ${clip.name}`);
     if (sound === undefined) throw new Error(`${clip.name} was not recorded a second time.`);
-    const taken = takenFor(sound, turn === 1 ? clip.name : `${clip.name}, turn ${turn}`, clip.text.asked);
-    // Not understood, or understood as something else that is offered (help, back): the question is put again.
-    if (taken === null || Number.isNaN(Number(taken))) continue;
+    const { taken, guesses }: ReturnType<HeardAs> = heardAs(
+      sound,
+      turn === 1 ? clip.name : `${clip.name}, turn ${turn}`,
+      clip.text.asked,
+      between,
+    );
+    const fits = taken !== null && !Number.isNaN(Number(taken)) && (between === null || between.includes(taken));
+    if (!fits) {
+      between = between === null ? whichOf(guesses, clip.text.means) : null;
+      continue;
+    }
+    between = null;
     const agrees = taken === clip.text.means || (kind === "1 in 20" && dice.roll() < TOO_KIND);
     const answer = readBack(agrees ? "yes" : "no", turn, dice);
     if (answer === "touch") return end(turn, "touch");
@@ -58,11 +69,17 @@ export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"
       const take = fall.whole(0, TAKES - 1);
       const sound = later.get(`${word} ${take} of ${clip.voice}`);
       if (sound === undefined) throw new Error(`${clip.voice} was not recorded saying ${word}.`);
-      const taken = takenFor(sound, `${word} ${take} to ${clip.name}, turn ${turn}, attempt ${attempt}`, "read back");
+      const { taken } = heardAs(sound, `${word} ${take} to ${clip.name}, turn ${turn}, attempt ${attempt}`, "read back", null);
       if (taken === "yes" || taken === "no") return taken;
     }
     return "touch";
   }
+}
+
+/** Asked which of two; whose number is neither says so, and gives the digits. */
+function whichOf(guesses: readonly string[], meant: string): Between | null {
+  const [one, two] = [...new Set(guesses)];
+  return one !== undefined && two !== undefined && guesses.includes(meant) ? [one, two] : null;
 }
 
 /** 13 for 30, 115 for 150, 14.5 for 40.5: they differ in nothing but teen and ten. */
@@ -80,13 +97,13 @@ export function conversations(clip: Clip, corpus: Corpus, kitchen: Kitchen, list
   return [...steady, "radio" as const].flatMap((noise) => {
     const where: Condition = { noise, dB: 10 };
     // The two listeners hear the same until a wrong number is read back.
-    const known = new Map<string, string | null>();
-    const takenFor: TakenFor = (sound, name, asked) => {
-      const before = known.get(name);
-      const taken = before !== undefined ? before : listener.hear(kitchen.heard(sound, where, name), asked).taken;
-      known.set(name, taken);
-      return taken;
+    const known = new Map<string, ReturnType<HeardAs>>();
+    const heardAs: HeardAs = (sound, name, asked, between) => {
+      const key = `${name} ${between?.join(" or ") ?? ""}`;
+      const heard = known.get(key) ?? listener.hear(kitchen.heard(sound, where, name), asked, between);
+      known.set(key, heard);
+      return heard;
     };
-    return (["perfect", "1 in 20"] as const).map((kind) => converse(clip, where, kind, corpus.later, takenFor));
+    return (["perfect", "1 in 20"] as const).map((kind) => converse(clip, where, kind, corpus.later, heardAs));
   });
 }

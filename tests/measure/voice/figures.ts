@@ -107,7 +107,7 @@ function worst<T extends { where: string }>(all: readonly T[], of: (some: readon
 const rejectable = (o: Own): boolean => !o.trainedOn && !o.where.startsWith("radio");
 
 /** The figures of the measure in their order: shares from 0 to 1 of voices never trained on. */
-export function figures({ own, foreign, dialogues }: Results, utterances: number, closingMs: number): Record<string, number> {
+export function figures({ own, foreign, dialogues }: Results, utterances: number): Record<string, number> {
   const held = own.filter((o) => !o.trainedOn);
   const of = (sort: string) => held.filter((o) => o.sort === sort);
   const clean = (sort: string) => of(sort).filter((o) => o.where === "clean");
@@ -160,23 +160,28 @@ export function figures({ own, foreign, dialogues }: Results, utterances: number
       count(own10, (o) => o.kind === "turned away"),
       own10.length,
     ),
-    reactionMsMedian: Math.round(
-      percentile(
-        own.map((o) => o.ms),
-        0.5,
-      ) + closingMs,
-    ),
+    reactionMsMedian: Math.round(percentile(reactions(own), 0.5)),
   };
 }
 
-export const reactionRow = (own: readonly Own[], closingMs: number): Row => {
-  const ms = own.map((o) => o.ms);
-  return {
-    what: `end of speech to decision: ${closingMs} ms of silence and the computing`,
-    n: own.length,
-    right: `median ${Math.round(percentile(ms, 0.5) + closingMs)} ms, 95th ${Math.round(percentile(ms, 0.95) + closingMs)} ms`,
-  };
-};
+/** What is turned away gets no reaction. */
+const reactions = (own: readonly Own[]): number[] => own.filter((o) => o.kind !== "turned away").map((o) => o.reactionMs);
+
+export const reactionRows = (own: readonly Own[]): Row[] =>
+  (["words", "numbers", "all"] as const).map((what) => {
+    const some = own.filter((o) => what === "all" || (o.sort === "numbers") === (what === "numbers"));
+    const ms = reactions(some);
+    return {
+      what: `end of speech to reaction, ${what}`,
+      n: ms.length,
+      right: `median ${Math.round(percentile(ms, 0.5))} ms, 95th ${Math.round(percentile(ms, 0.95))} ms; computing ${Math.round(
+        percentile(
+          some.map((o) => o.ms),
+          0.5,
+        ),
+      )} ms`,
+    };
+  });
 
 export const swapRow = (own: readonly Own[]): Row => {
   const swaps = own.filter((o) => !o.trainedOn && o.sort === "numbers" && o.best !== null && isSwap(o.best, o.truth));

@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { type Expected, expected, numberOfKey } from "#speech/ear/answers.ts";
+import { type Expected, expected, type Hearing, numberOfKey } from "#speech/ear/answers.ts";
 import { type Decision, decide, type Listened } from "#speech/ear/decide.ts";
 import { type Ear, listen, openEar } from "#speech/ear/hear.ts";
 import { lexiconOf } from "#speech/ear/lexicon.ts";
 import { readManifest, readMember } from "#speech/ear/manifest.ts";
+import { closingAfter, usualClosing } from "#speech/ear/patience.ts";
 import { understand } from "#speech/understand.ts";
 import { HEARINGS } from "./questions.ts";
 import type { Asked } from "./texts.ts";
@@ -26,25 +27,33 @@ export type Answer = {
   kind: Decision["kind"];
   /** What the app would take it for: the id of an offer or the number's text; null when it asks again or turns away. */
   taken: string | null;
+  /** The numbers that it would not swear to, the likeliest first. */
+  guesses: readonly string[];
   /** What fitted best, taken or not, in the same words; null when it was no answer to the question. */
   best: string | null;
   /** The numbers behind the decision, for tuning. */
   listened: Listened;
   ms: number;
+  /** From the end of speech to this: silence that is waited for, and computing that does not go on within it. */
+  reactionMs: number;
 };
+
+/** The two numbers of "one five, or five zero?". */
+export type Between = readonly [string, string];
 
 export class Listener {
   readonly #ear: Ear;
-  readonly #expected = new Map<Asked, Expected>();
+  readonly #expected = new Map<string, Expected>();
 
   constructor(ear: Ear) {
     this.#ear = ear;
   }
 
-  hear(sound: Float32Array, asked: Asked): Answer {
-    const hearing = HEARINGS[asked];
-    const what = this.#expected.get(asked) ?? expected(hearing, this.#ear.lexicon);
-    this.#expected.set(asked, what);
+  hear(sound: Float32Array, asked: Asked, between: Between | null = null): Answer {
+    const hearing = between === null ? HEARINGS[asked] : only(HEARINGS[asked], between);
+    const name = `${asked} ${between?.join(" or ") ?? ""}`;
+    const what = this.#expected.get(name) ?? expected(hearing, this.#ear.lexicon);
+    this.#expected.set(name, what);
     const before = performance.now();
     const listened = listen(sound, what, this.#ear);
     const decision = decide(listened, what);
@@ -54,11 +63,29 @@ export class Listener {
     return {
       kind: decision.kind,
       taken: takenFor(decision, asked),
+      guesses: decision.kind === "ask again" ? decision.texts.flatMap((text) => meaningOfText(text, asked) ?? []) : [],
       best: top && what.answers(top.key) ? meaningOf(top.key) : null,
       listened: kept,
       ms,
+      reactionMs: reactionOf(decision, hearing, ms),
     };
   }
+}
+
+/** As the app narrows the question (app/asked-number.ts). */
+function only(hearing: Hearing, between: Between): Hearing {
+  const values = between.map(Number);
+  return hearing.range ? { ...hearing, range: { ...hearing.range, low: Math.min(...values), high: Math.max(...values) } } : hearing;
+}
+
+/** What was understood is known while the silence still runs; what was not is looked at once more when all of it is there (speech/ears-own.ts). */
+function reactionOf(decision: Decision, hearing: Hearing, ms: number): number {
+  const closing = closingAfter(decision, hearing);
+  const look =
+    usualClosing(hearing)
+      .looks.filter((at) => at <= closing)
+      .at(-1) ?? closing;
+  return decision.kind === "understood" ? Math.max(closing, look + ms) : closing + ms;
 }
 
 /** The app reads an understood text by the same rules as any recogniser's. */
