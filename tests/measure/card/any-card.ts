@@ -1,6 +1,7 @@
 /** Random cards of every kind, lifelike in their steps, with the blanks and slips a keeper may leave. */
 import type { Band, CorrectionRule, CorrectionTable, DoseCard, MealRule, OnBoardRule } from "#events/card.ts";
 import { type GlucoseUnit, units } from "#events/quantity.ts";
+import { fixedCard } from "../../kit/people.ts";
 import type { Dice } from "../voice/dice.ts";
 
 export const KINDS = [
@@ -170,20 +171,6 @@ function onBoard(dice: Dice): OnBoardRule {
   }
 }
 
-const CARE = {
-  washSeconds: null,
-  readingAgeMinutes: null,
-  primeUnits: null,
-  dryingSeconds: null,
-  holdSeconds: null,
-  recheckMinutes: null,
-  treatGrams: null,
-  restDays: null,
-  lastSpotMm: null,
-  navelMm: null,
-  askEatenMinutes: null,
-};
-const ADVICE = { tooMuch: null, wrongInsulin: null, missed: null, partDose: null, cannotEat: null, halfEaten: null, ill: null };
 const USES = ["as usual", "food part only", "ask"] as const;
 
 export function anyCard(dice: Dice, kind: Kind): DoseCard {
@@ -226,8 +213,8 @@ export function anyCard(dice: Dice, kind: Kind): DoseCard {
     },
     telephonedDose: "never",
     regions: null,
-    care: CARE,
-    advice: ADVICE,
+    care: fixedCard.care,
+    advice: fixedCard.advice,
     clinic: { name: "The clinic", phone: "555 0100" },
     validFrom: "2026-01-01",
     reviewBy: orBlank(dice, "2026-02-01", 0.5),
