@@ -42,7 +42,7 @@ export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) 
 }
 
 /** Labels longer than this fill three lines of a button: then letters stop growing, so that the words above keep their room. */
-const LONG_LABEL = 24;
+const LONG_LABEL = 20;
 /** So short that two stand side by side in portrait, at every size and with an arrow. */
 const BRIEF_LABEL = 3;
 export const allBrief = (labels: readonly string[]): boolean => labels.every((label) => label.length <= BRIEF_LABEL);
