@@ -122,7 +122,9 @@ export default defineConfig({
           environment: "node",
           include: ["tests/e2e/**/*.test.ts"],
           globalSetup: ["tests/vitest.e2e.ts"],
-          fileParallelism: false,
+          // After the others, and two at a time: most of a browser test is waiting for what is said, heard or counted.
+          sequence: { groupOrder: 1 },
+          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },
