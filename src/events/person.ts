@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { glucoseUnit } from "./quantity.ts";
+import { mealName } from "./card.ts";
+import { clockTime, glucoseUnit } from "./quantity.ts";
 import { bodyMeasures, region } from "./spot.ts";
 
 /** Who injects, as a keeper set them up. */
@@ -21,6 +22,13 @@ export const person = z.object({
   /** Outside this band a reading is asked for a second time. In the person's unit. */
   usualBand: z.object({ low: z.number(), high: z.number() }),
   usualMeals: z.array(z.object({ name: z.string(), meal: z.enum(["breakfast", "lunch", "dinner", "snack"]), grams: z.number() })),
+  /**
+   * When each meal is usually eaten, as a keeper typed it; a meal left out has no hours and is never asked about. With the person and not on the
+   * card: it is a habit of the house, and changing it must not ask for another signature under the dosing.
+   */
+  mealHours: z.optional(z.array(z.object({ meal: mealName, from: clockTime, until: clockTime }))),
+  /** When a reading is due besides those before meals, as the clinic asked for it: at bedtime, say. */
+  readingTimes: z.optional(z.array(clockTime)),
   body: bodyMeasures,
   leftOutRegions: z.array(region),
   /** Ids of quick sugars that the clinic bars, or that are not in this kitchen. */
@@ -30,10 +38,25 @@ export const person = z.object({
 });
 export type Person = z.infer<typeof person>;
 
+/** Hours of the day that may cross midnight; from is inside, until is not. */
+const span = z.object({ from: clockTime, until: clockTime });
+
+/** Who in the house can hear a call of the tablet. */
+const hearer = z.discriminatedUnion("who", [
+  z.object({ who: z.literal("nobody") }),
+  z.object({ who: z.literal("always") }),
+  z.object({ who: z.literal("between"), from: clockTime, until: clockTime }),
+]);
+export type Hearer = z.infer<typeof hearer>;
+
 /** The household's own numbers to call; always shown and said digit by digit. */
 export const household = z.object({
   kind: z.enum(["demo", "home"]),
   emergencyNumber: z.string().check(z.minLength(2), z.maxLength(20)),
   country: z.enum(["US", "UK"]),
+  /** No reminder sounds in these hours. Left out: rules/time/house-hours.ts. */
+  quietHours: z.optional(span),
+  /** Left out: not known, and taken for nobody. */
+  hearer: z.optional(hearer),
 });
 export type Household = z.infer<typeof household>;
