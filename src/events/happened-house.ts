@@ -59,15 +59,17 @@ const feltForLumps = z.object({ type: z.literal("felt for lumps"), found: z.enum
 const tabletStarted = z.object({ type: z.literal("tablet started") });
 const clockDoubted = z.object({
   type: z.literal("clock doubted"),
-  why: z.enum(["behind the last entry", "forward jump", "the person said no"]),
+  why: z.enum(["behind the last entry", "forward jump", "another time zone", "the person said no"]),
 });
 const clockAgreed = z.object({ type: z.literal("clock agreed") });
 
-/** A mealtime dose taken away from the tablet and told later. minutesAgo null: time not known. */
+/** A dose taken away from the tablet and told later. minutesAgo null: time not known. */
 const toldLater = z.object({
   type: z.literal("dose told later"),
   units: z.nullable(z.number()),
   minutesAgo: z.nullable(z.number()),
+  /** Which background insulin. Left out, as in older rows: mealtime insulin. */
+  insulin: z.optional(z.object({ id: z.string(), name: z.string() })),
 });
 
 export const houseEvents = [

@@ -2,9 +2,9 @@
 import * as z from "zod/mini";
 import { mealName } from "./card.ts";
 import { lowEvents } from "./happened-low.ts";
+import { needleEvents } from "./happened-needle.ts";
 import { plateHow, plateLine } from "./plate.ts";
-import { glucose, glucoseUnit, gramsSchema, unitsSchema } from "./quantity.ts";
-import { spot } from "./spot.ts";
+import { clockTime, glucose, glucoseUnit, gramsSchema, unitsSchema } from "./quantity.ts";
 import { numberSlot, toldDose, via } from "./told.ts";
 
 const plain = <T extends string>(type: T) => z.object({ type: z.literal(type) });
@@ -52,7 +52,16 @@ export const mishapKind = z.enum([
 export type MishapKind = z.infer<typeof mishapKind>;
 
 // The walk itself
-const walkOpened = z.object({ type: z.literal("walk opened"), kind: z.enum(["meal", "low", "mishap"]), meal: z.nullable(mealName) });
+/** Which background dose of the card: its time of day and its insulin, and its name as it was on the card then. */
+export const backgroundOpened = z.object({ at: clockTime, insulinId: z.string(), insulinName: z.string() });
+export type BackgroundOpened = z.infer<typeof backgroundOpened>;
+const walkOpened = z.object({
+  type: z.literal("walk opened"),
+  kind: z.enum(["meal", "low", "mishap", "background", "reading"]),
+  meal: z.nullable(mealName),
+  /** In a background walk, and in no other. */
+  background: z.optional(backgroundOpened),
+});
 const walkTurnedTo = plain("walk turned to");
 const walkLeft = z.object({
   type: z.literal("walk left"),
@@ -101,6 +110,8 @@ const readingTaken = z.object({
 });
 const wordRead = z.object({ type: z.literal("meter word read"), word: z.enum(["HI", "LO"]), via });
 const readingGrewOld = plain("reading grew old");
+/** Background insulin is never blocked by a missing reading; that there was none is a fact (promise 1). */
+const readingLeftOut = plain("reading left out");
 const highAdviceHeard = plain("high advice heard");
 // 5 plate
 const exerciseAnswered = z.object({ type: z.literal("exercise answered"), hard: z.boolean() });
@@ -115,57 +126,6 @@ const ownNumberGiven = z.object({ type: z.literal("own number given"), units: un
 const doseHeard = plain("dose heard");
 // eat first (card says after eating)
 const mealEatenFirst = plain("meal eaten first");
-// 7 pen
-const helperNamed = z.object({ type: z.literal("helper named"), name: z.string() });
-const penPicked = z.object({ type: z.literal("pen picked"), pen: z.string(), how: z.enum(["mark", "scan"]) });
-const insulinLooked = z.object({
-  type: z.literal("insulin looked at"),
-  look: z.enum(["as it should be", "clumped", "frozen", "overheated"]),
-});
-const insulinMixed = plain("insulin mixed");
-const needleFitted = plain("needle fitted");
-/** The needle was fitted so long ago that pen and skin are made ready again. */
-const penCheckGrewOld = plain("pen check grew old");
-const primed = z.object({ type: z.literal("pen primed"), stream: z.boolean() });
-// 8 dial
-const dialled = z.object({
-  type: z.literal("dose dialled"),
-  units: unitsSchema,
-  via,
-  helper: z.nullable(z.string()),
-  how: z.enum(["read", "counted twice", "read by a helper"]),
-});
-// 9 place
-const spotOffered = z.object({ type: z.literal("spot offered"), spot, restDays: z.number(), fullRest: z.boolean() });
-const noSpot = z.object({ type: z.literal("no spot free"), why: z.string() });
-const spotDeclined = z.object({
-  type: z.literal("spot declined"),
-  spot,
-  reason: z.enum(["sore", "lump", "scar or mole", "cannot reach", "other"]),
-});
-const spotChosen = z.object({ type: z.literal("spot chosen"), spot, code: z.string() });
-// 10 skin
-const skinCleaned = z.object({ type: z.literal("skin cleaned"), how: z.enum(["wiped", "clean without a wipe"]) });
-const skinDry = plain("skin dry");
-// 11 inject
-const injectOpened = plain("inject opened");
-/** The needle step stood open without an answer: it is asked about before it is shown again. */
-const needleAskedAbout = plain("needle asked about");
-const needleAnswered = z.object({ type: z.literal("needle question answered"), wentIn: z.enum(["yes", "no", "not sure"]) });
-const pressed = plain("button pressed down");
-const injected = z.object({
-  type: z.literal("injected"),
-  units: z.nullable(unitsSchema),
-  left: z.nullable(unitsSchema),
-  insulinId: z.string(),
-  pen: z.nullable(z.string()),
-  spot: z.nullable(spot),
-  /** HL7 v2 table 0163; left out where no spot is known, and in older rows. */
-  code: z.optional(z.string()),
-  certain: z.boolean(),
-});
-const heldShort = z.object({ type: z.literal("needle out early"), reason: z.string() });
-const notInjected = plain("needle did not go in");
 const mishapOpened = z.object({ type: z.literal("mishap opened"), kind: mishapKind });
 const mishapHeard = z.object({ type: z.literal("mishap advice heard"), kind: mishapKind });
 // 12 put away
@@ -196,6 +156,7 @@ export const walkEvents = [
   readingTaken,
   wordRead,
   readingGrewOld,
+  readingLeftOut,
   highAdviceHeard,
   ...lowEvents,
   exerciseAnswered,
@@ -208,27 +169,7 @@ export const walkEvents = [
   ownNumberGiven,
   doseHeard,
   mealEatenFirst,
-  helperNamed,
-  penPicked,
-  insulinLooked,
-  insulinMixed,
-  needleFitted,
-  penCheckGrewOld,
-  primed,
-  dialled,
-  spotOffered,
-  noSpot,
-  spotDeclined,
-  spotChosen,
-  skinCleaned,
-  skinDry,
-  injectOpened,
-  needleAskedAbout,
-  needleAnswered,
-  pressed,
-  injected,
-  heldShort,
-  notInjected,
+  ...needleEvents,
   mishapOpened,
   mishapHeard,
   putAway,

@@ -2,7 +2,7 @@
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
-import type { Bell } from "./state.ts";
+import type { Bell } from "./doses.ts";
 
 export type BellLevel = "quiet" | "calling" | "insistent" | "loud";
 

@@ -4,8 +4,9 @@ import type { WaitFor } from "#events/happened-walk.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { freshPenCheck } from "./fresh.ts";
-import type { Draft, Low, PenCheck, Walk } from "./state.ts";
+import type { Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
+import type { Draft, Low, PenCheck } from "./walk-parts.ts";
 
 const quiet = { draft: null, wait: null, waitDone: null } as const;
 
@@ -99,6 +100,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     }
     case "reading grew old":
       return withoutAll(walk, ["reading", "card", "dial"]);
+    case "reading left out":
+      return { ...walk, ...quiet, readingLeftOut: true };
     case "high advice heard":
       return { ...walk, highHeard: true };
     case "low began":
@@ -197,6 +200,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
           : { ...walk, needleAsked: false };
     case "button pressed down":
       return { ...walk, needleIn: true, pressed: true };
+    case "window not seen":
+      return { ...walk, windowUnseen: true };
     case "needle out early":
       return { ...walk, wait: null, waitDone: "hold" };
     case "injected":
@@ -214,6 +219,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
         injectOpened: null,
         needleIn: false,
         pressed: false,
+        windowUnseen: false,
         needleAsked: false,
       };
     case "mishap opened":

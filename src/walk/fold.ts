@@ -1,15 +1,15 @@
 // Facts into the state of the house. Replaying the same facts always gives the same state.
 
 import type { Happened } from "#events/happened.ts";
-import { DAY, MINUTE, type Units } from "#events/quantity.ts";
+import { DAY } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { elapsed } from "#rules/time/elapsed.ts";
-import { doseAskedAgain, withCard, withNextCard } from "./fold-card.ts";
+import { withCard, withNextCard } from "./fold-card.ts";
+import { DOSES_KEPT_MS, withInjected, withNeedleOpened, withoutNeedle, withPriming, withToldLater } from "./fold-doses.ts";
 import { keepersAfter } from "./fold-keepers.ts";
 import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk } from "./fresh.ts";
-import type { HouseState, PersonState, RapidDose } from "./state.ts";
+import type { HouseState, PersonState } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
 
 /** A stored row as the fold needs it. */
@@ -19,28 +19,7 @@ export type Fact =
 
 type Readable = Extract<Fact, { readable: true }>;
 
-/** Doses older than this play no part in any rule: no window, spacing or on-board field may reach further back. */
-const DOSES_KEPT_MS = 2 * DAY;
-/** Spots are kept well past the longest rest a card can ask for. */
-const USES_KEPT_MS = 200 * DAY;
-
 const after = (stamp: Stamp, ms: number): Stamp => ({ ...stamp, wall: stamp.wall + ms, mono: stamp.mono + ms });
-
-/** Old doses are let go by clocks that are sure of their age, and by no other (promise 14). */
-function withDose(person: PersonState, dose: RapidDose, sure: boolean): PersonState {
-  const others = person.doses.filter(
-    (d) => (d.walk === null || d.walk !== dose.walk) && (elapsed(d.at, dose.at, sure) ?? 0) < DOSES_KEPT_MS,
-  );
-  return { ...person, doses: [dose, ...others] };
-}
-
-function withoutWalksDose(person: PersonState, walk: string): PersonState {
-  return { ...person, doses: person.doses.filter((d) => d.walk !== walk) };
-}
-
-function penUsed(person: PersonState, id: string | null, units: number): PersonState {
-  return { ...person, pens: person.pens.map((p) => (p.pen.id === id ? { ...p, used: p.used + units } : p)) };
-}
 
 /** What an event of a walk does to the person around the walk. */
 function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Readable, sure: boolean): PersonState {
@@ -67,53 +46,25 @@ function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Reada
     case "felt for lumps":
       return withLumpsAsked(person, event, at);
     case "dose told later":
-      // A walk in progress looks again at "taken already?", and asks the card again: spacing and insulin on board have changed.
-      return withDose(
-        { ...person, walk: walk && !walk.injectOpened ? { ...doseAskedAgain(walk), taken: null } : walk },
-        { walk: null, at, agoMinutes: event.minutesAgo, units: event.units as Units | null, certain: false, meal: null },
-        sure,
-      );
+      return withToldLater(person, event, at, sure);
     case "walk left":
       // The pen was made ready with a helper, and so it is again.
       return person.person.helperOnly && walk?.id === walkId && !walk.injectOpened
         ? { ...person, walk: withoutAll(walk, ["pen", "dial"]) }
         : person;
     case "pen primed":
-      return penUsed(person, walk?.penCheck.pen ?? null, person.card?.card.care.primeUnits ?? 2);
-    case "inject opened": {
-      if (!walk || walkId === null) return person;
-      const timing = person.card?.card.timing;
-      const eaten = walk.eatenFirst;
-      const asOpened = { walk: walkId, at, agoMinutes: 0, units: walk.dial?.units ?? null, certain: false, meal: walk.meal };
-      const dosed = withDose(person, asOpened, sure);
-      return {
-        ...dosed,
-        uses: walk.place ? [{ spot: walk.place, at: at.wall }, ...person.uses.filter((u) => at.wall - u.at < USES_KEPT_MS)] : person.uses,
-        bell: eaten
-          ? null
-          : {
-              walk: walkId,
-              from: at,
-              earliestMs: (timing?.earliestMinutes ?? 0) * MINUTE,
-              latestMs: (timing?.latestMinutes ?? 15) * MINUTE,
-              unansweredMinutes: -1,
-            },
-      };
-    }
-    case "injected": {
-      if (walkId === null) return person;
-      const known = { walk: walkId, at, agoMinutes: 0, units: event.units, certain: event.certain, meal: walk?.meal ?? null };
-      // Not known how much: the pen may have given all that was dialled.
-      return penUsed(withDose(person, known, sure), event.pen, event.units ?? walk?.dial?.units ?? 0);
-    }
+      return withPriming(person);
+    case "inject opened":
+      return withNeedleOpened(person, walkId, at, sure);
+    case "injected":
+      return withInjected(person, event, walkId, at, sure);
     case "wait ended": {
       // The insulin is in when the hold is over, whenever that is said. Without a counted hold the bell counts from the opening: early, never late.
       const hold = event.for === "hold" ? walk?.wait : null;
-      return hold && person.bell ? { ...person, bell: { ...person.bell, from: after(hold.began, hold.ms) } } : person;
+      return hold && person.bell?.walk === walkId ? { ...person, bell: { ...person.bell, from: after(hold.began, hold.ms) } } : person;
     }
     case "needle did not go in":
-      if (walkId === null) return person;
-      return { ...withoutWalksDose(person, walkId), bell: null, uses: person.uses.slice(1) };
+      return withoutNeedle(person, walkId);
     case "eating":
       return { ...person, bell: null, mealQuestion: walkId ? { walk: walkId, from: at } : null };
     case "cannot eat":
@@ -133,7 +84,7 @@ function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Reada
 
 function foldPersonAndWalk(person: PersonState, fact: Readable, sure: boolean): PersonState {
   const { event, at } = fact;
-  if (event.type === "walk opened" && fact.walk) return { ...person, walk: freshWalk(fact.walk, event.kind, event.meal, at) };
+  if (event.type === "walk opened" && fact.walk) return { ...person, walk: freshWalk(fact.walk, event, at) };
   const around = foldPerson(person, fact, sure);
   if (!around.walk || fact.walk !== around.walk.id) return around;
   const walk = foldWalk(around.walk, event, at);
@@ -226,6 +177,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             lumpsAsked: { at: at.wall, found: null },
             uses: [],
             doses: [],
+            backgroundDoses: [],
             lastLow: null,
             walk: null,
             bell: null,

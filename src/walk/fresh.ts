@@ -1,7 +1,8 @@
 // A walk before its first answer.
-import type { MealName } from "#events/card.ts";
+import type { Of } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { PenCheck, Walk, WalkKind } from "./state.ts";
+import type { Walk } from "./state.ts";
+import type { PenCheck } from "./walk-parts.ts";
 
 export const freshPenCheck: PenCheck = {
   again: false,
@@ -14,11 +15,12 @@ export const freshPenCheck: PenCheck = {
   primed: false,
 };
 
-export function freshWalk(id: string, kind: WalkKind, meal: MealName | null, at: Stamp): Walk {
+export function freshWalk(id: string, opened: Of<"walk opened">, at: Stamp): Walk {
   return {
     id,
-    kind,
-    meal,
+    kind: opened.kind,
+    meal: opened.meal,
+    background: opened.background ?? null,
     openedAt: at,
     touchedAt: at,
     left: false,
@@ -30,6 +32,7 @@ export function freshWalk(id: string, kind: WalkKind, meal: MealName | null, at:
     taken: null,
     wash: null,
     reading: null,
+    readingLeftOut: false,
     highHeard: false,
     low: null,
     afterLow: false,
@@ -57,6 +60,7 @@ export function freshWalk(id: string, kind: WalkKind, meal: MealName | null, at:
     needleAsked: false,
     needleIn: false,
     pressed: false,
+    windowUnseen: false,
     injected: null,
     mishap: null,
     mishapsHeard: [],

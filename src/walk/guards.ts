@@ -8,7 +8,9 @@ import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
 import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
-import type { HouseState, PersonState, RapidDose, ReadingAnswer, Walk } from "./state.ts";
+import type { RapidDose } from "./doses.ts";
+import type { HouseState, PersonState, Walk } from "./state.ts";
+import type { ReadingAnswer } from "./walk-parts.ts";
 
 /** Is a second mealtime dose possible? Doubt counts as possible (promises 10 and 14). */
 export type Window =

@@ -1,81 +1,31 @@
 // What the log adds up to: the house, its people, and where each walk stands.
 import type { DoseCard, MealName, Signature } from "#events/card.ts";
-import type { MishapKind, StepName, WaitFor } from "#events/happened-walk.ts";
+import type { BackgroundOpened, MishapKind, StepName, WaitFor } from "#events/happened-walk.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Household, Person } from "#events/person.ts";
 import type { PlateHow, PlateLine } from "#events/plate.ts";
-import type { Glucose, GlucoseUnit, Grams, Units } from "#events/quantity.ts";
+import type { GlucoseUnit, Grams, Units } from "#events/quantity.ts";
 import type { Spot } from "#events/spot.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { NumberSlot, ToldDose, Via } from "#events/told.ts";
+import type { ToldDose } from "#events/told.ts";
 import type { MarkedPlace } from "#rules/body/marks.ts";
+import type { BackgroundTaken, Bell, RapidDose } from "./doses.ts";
+import { backgroundStep, readingStep } from "./step-of.ts";
+import type { Draft, Low, PenCheck, ReadingAnswer, Wait } from "./walk-parts.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 9;
-
-export interface Wait {
-  for: WaitFor;
-  began: Stamp;
-  ms: number;
-}
-
-/** A number on its way: given, not yet agreed. */
-export interface Draft {
-  slot: NumberSlot;
-  text: string;
-  via: Via;
-  helper: string | null;
-  /** The text agreed to once, when its digits are asked for a second time; text is "" until they come. */
-  first: string | null;
-  /** When it was first given. */
-  at: Stamp;
-}
-
-export interface ReadingAnswer {
-  glucose: Glucose | null;
-  word: "HI" | "LO" | null;
-  source: "finger" | "sensor";
-  at: Stamp;
-  via: Via;
-}
-
-export interface Low {
-  because: "reading" | "meter word" | "feels strange" | "cannot eat";
-  rounds: { food: string; grams: Grams; at: Stamp }[];
-  readings: { glucose: Glucose | null; word: "HI" | "LO" | null }[];
-  /** What comes next: sugar, or a new reading after the wait. */
-  due: "treat" | "recheck";
-  callRaised: boolean;
-  /** Nothing by mouth any more. */
-  cannotSwallow: boolean;
-  /** No meter, or no strip: there is no number until one is read. */
-  noMeter: boolean;
-  /** Steps done of those for whoever is in the house. */
-  helpSteps: number;
-}
-
-export interface PenCheck {
-  pen: string | null;
-  looked: boolean;
-  mixed: boolean;
-  needle: boolean;
-  /** Made ready once before, too long ago. */
-  again: boolean;
-  /** When the needle was fitted. */
-  fitted: Stamp | null;
-  /** How often a test brought no stream. */
-  dry: number;
-  primed: boolean;
-}
+export const FOLD_VERSION = 10;
 
 /** "mishap": something went wrong and was told in the kitchen, outside any other walk. */
-export type WalkKind = "meal" | "low" | "mishap";
+export type WalkKind = "meal" | "low" | "mishap" | "background" | "reading";
 
 /** One run through the steps. An answer that is missing is a step still to do; the first missing one is where the walk stands. */
 export interface Walk {
   id: string;
   kind: WalkKind;
   meal: MealName | null;
+  /** Which background dose of the card, in a background walk. */
+  background: BackgroundOpened | null;
   openedAt: Stamp;
   /** Last event of this walk: how long ago it stopped. */
   touchedAt: Stamp;
@@ -89,6 +39,8 @@ export interface Walk {
   taken: { how: "log is clear" | "said not taken" | "the first was not taken" } | null;
   wash: { how: "counted" | "already washed" | "skipped" } | null;
   reading: ReadingAnswer | null;
+  /** "No reading" was the answer: background insulin goes on without one. */
+  readingLeftOut: boolean;
   highHeard: boolean;
   low: Low | null;
   afterLow: boolean;
@@ -117,33 +69,13 @@ export interface Walk {
   needleAsked: boolean;
   needleIn: boolean;
   pressed: boolean;
+  /** After the needle: nobody reads the window, the button is felt. */
+  windowUnseen: boolean;
   injected: { units: Units | null; left: Units | null; certain: boolean } | null;
   mishap: MishapKind | null;
   mishapsHeard: MishapKind[];
   putAway: boolean;
   eat: "eating" | "cannot eat" | null;
-}
-
-export interface RapidDose {
-  /** Id of nothing: doses are told apart by walk, null for one told later. */
-  walk: string | null;
-  at: Stamp;
-  /** Extra minutes before `at`, for a dose told later; null: time not known, but not after `at`. */
-  agoMinutes: number | null;
-  /** null: amount not known. */
-  units: Units | null;
-  certain: boolean;
-  meal: MealName | null;
-}
-
-export interface Bell {
-  walk: string;
-  /** When the insulin went in, or the step was opened when nobody knows. */
-  from: Stamp;
-  earliestMs: number;
-  latestMs: number;
-  /** Minutes-since-latest at which silence was last written down; -1 before. */
-  unansweredMinutes: number;
 }
 
 export interface SignedCard {
@@ -168,7 +100,10 @@ export interface PersonState {
   /** When lumps were last asked about, and what was said; null: never, and `at` is when the person was added. */
   lumpsAsked: { at: number; found: "none" | "found" | "not now" | null };
   uses: { spot: Spot; at: number }[];
+  /** Mealtime insulin alone: window, spacing and insulin on board look at nothing else. Newest first. */
   doses: RapidDose[];
+  /** Background insulin alone, newest first. */
+  backgroundDoses: BackgroundTaken[];
   /** When a low was last begun, treated or over, in whatever walk; null: none known. */
   lastLow: Stamp | null;
   walk: Walk | null;
@@ -195,7 +130,7 @@ export interface HouseState {
   /** Stamp of the newest event. */
   last: Stamp | null;
   /** null: elapsed times across a start of the app are vouched for. */
-  doubt: "restart" | "behind the last entry" | "forward jump" | "the person said no" | null;
+  doubt: "restart" | "behind the last entry" | "forward jump" | "another time zone" | "the person said no" | null;
   /** Since when this tablet has been recording without a gap; null: not known. */
   clearSince: number | null;
   /** Wall times of rows nobody could read: each possibly a dose of anybody (promise 10). null: time not known. */
@@ -223,6 +158,8 @@ export function stepOf(walk: Walk): Step {
   if (walk.mishap) return "mishap";
   if (walk.low) return "low";
   if (walk.needleAsked) return "needle question";
+  if (walk.kind === "background") return backgroundStep(walk);
+  if (walk.kind === "reading") return readingStep(walk);
   if (walk.kind !== "meal") return "done";
   if (walk.injectOpened) {
     if (!walk.injected) return "inject";

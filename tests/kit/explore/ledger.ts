@@ -20,7 +20,7 @@ export interface NumberAccount {
 
 export interface WalkAccount {
   id: string;
-  kind: "meal" | "low" | "mishap";
+  kind: "meal" | "low" | "mishap" | "background" | "reading";
   meal: "breakfast" | "lunch" | "dinner" | "snack" | null;
   /** The answer to "taken already?" with whether the log was clear at that moment; null: not asked, or doubted since. */
   taken: { how: string; clear: boolean; doseInside: boolean } | null;

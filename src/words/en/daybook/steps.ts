@@ -36,11 +36,13 @@ export function foodWords(id: string, language: Names["language"]): string {
 export function sayFact(event: Happened, names: Names): string | null {
   switch (event.type) {
     case "walk opened":
-      return event.meal
-        ? `${MEAL_NAME[event.meal]} The walk began.`
-        : event.kind === "low"
-          ? "A low walk began."
-          : "Something was told that went wrong.";
+      return {
+        meal: event.meal ? `${MEAL_NAME[event.meal]} The walk began.` : "The walk began.",
+        low: "A low walk began.",
+        mishap: "Something was told that went wrong.",
+        background: `Long-acting insulin, ${event.background?.insulinName ?? "name not known"}. The walk began.`,
+        reading: "A reading walk began.",
+      }[event.kind];
     case "walk turned to":
       return "The walk was taken up again.";
     case "walk left":
@@ -88,6 +90,8 @@ export function sayFact(event: Happened, names: Names): string | null {
       return sayMeterWord(event.word);
     case "reading grew old":
       return "The reading was too old. A new one was needed.";
+    case "reading left out":
+      return "No reading was given. Long-acting insulin goes on without one.";
     case "pen check grew old":
       return "The pen was made ready too long ago. It was checked again.";
     case "high advice heard":
@@ -170,6 +174,8 @@ export function sayFact(event: Happened, names: Names): string | null {
       return `Did the needle go in? ${{ yes: "Yes.", no: "No.", "not sure": "Not sure." }[event.wentIn]}`;
     case "button pressed down":
       return "The button was down.";
+    case "window not seen":
+      return "The window was not read.";
     case "injected":
       return sayInjected(event, event.spot).join(" ");
     case "needle out early":
