@@ -2,6 +2,7 @@
 import type { ComponentChildren } from "preact";
 import { useCallback, useContext, useEffect, useState } from "preact/hooks";
 import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
+import type { Typing } from "#screens/kitchen/walk-screen.tsx";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { BackContext, type HearableScreen, HearContext } from "#screens/shared/hear.ts";
 import { HelpScreen, WrongScreen } from "#screens/shared/overlay.tsx";
@@ -72,6 +73,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
   const walk = desk.walkPart.here.value;
   const me = frontPerson(house);
   const [views, setViews] = useState<readonly KitchenView[]>([]);
+  const [typing, setTyping] = useState<Typing | null>(null);
   const inWalk = me !== null;
   useEffect(() => {
     if (inWalk) setViews([]);
@@ -180,6 +182,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           banner={banner}
           foodSaid={desk.foodSaid.value}
           padFor={desk.askedNumber.padFor()}
+          typing={typing}
+          onTyping={setTyping}
         />
       ) : (
         <KitchenScreen

@@ -68,7 +68,12 @@ describe("a wrong number", () => {
     ]);
     // The pad of this person has no point: 5.5 cannot be typed.
     expect(await named(t, ".").count()).toBe(0);
-    for (const mark of "132") await press(t, mark);
+    for (const mark of "13") await press(t, mark);
+    await press(t, FIXED.help);
+    await press(t, FIXED.back);
+    // Help over a half-typed number loses nothing.
+    expect(await t.page.locator(".pad-number").innerText()).toBe("13");
+    await press(t, "2");
     await press(t, FIXED.ok);
     await t.stored("132");
     await walkMeal(t, finger(t), LUNCH, "ready", "read back");

@@ -1,5 +1,4 @@
 // A number on the pad. What was typed stays until it was taken.
-import { useState } from "preact/hooks";
 import type { NumberSlot } from "#events/told.ts";
 import { Bar } from "#screens/shared/bar.tsx";
 import { NumberPad } from "#ui/number-pad.tsx";
@@ -30,12 +29,18 @@ function unitFor(slot: NumberSlot, house: HouseState): { words: string; point: b
   }
 }
 
-export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose(): void }) {
-  const { slot, refusal, chrome, house } = props;
-  const [text, setText] = useState("");
+export interface PadScreenProps extends WalkScreenProps {
+  slot: NumberSlot;
+  text: string;
+  onText(change: (text: string) => string): void;
+  onClose(): void;
+}
+
+export function PadScreen(props: PadScreenProps) {
+  const { slot, text, onText, refusal, chrome, house } = props;
   const unit = unitFor(slot, house);
   const caller = slot === "telephoned number" ? (frontPerson(house)?.card?.card.clinic.name ?? null) : null;
-  const add = (mark: string) => setText((t) => (t.length < MOST_DIGITS ? t + mark : t));
+  const add = (mark: string) => onText((t) => (t.length < MOST_DIGITS ? t + mark : t));
   // A refusal takes the place of the question, in pages if need be: over the pad it would hide the digits, or be hidden by them.
   const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : [props.padFor === slot ? ASKING.pad : PAD_TITLE[slot]];
   return (
@@ -55,7 +60,7 @@ export function PadScreen(props: WalkScreenProps & { slot: NumberSlot; onClose()
         value={text}
         onDigit={add}
         {...(unit.point ? { onPoint: () => add(".") } : {})}
-        onDelete={() => setText((t) => t.slice(0, -1))}
+        onDelete={() => onText((t) => t.slice(0, -1))}
         onDone={() => props.onIntent({ do: "give number", slot, text, via: "touch", helper: caller })}
         unitWords={unit.words}
         label={FIXED.numberIs}

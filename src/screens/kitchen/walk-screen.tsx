@@ -20,6 +20,13 @@ import { PadScreen } from "./pad-screen.tsx";
 import { PlaceDrawing } from "./place-drawing.tsx";
 import { PlateStep } from "./plate-step.tsx";
 
+/** An open number pad and what was typed on it, for the screen of this key. */
+export interface Typing {
+  key: string;
+  slot: NumberSlot;
+  text: string;
+}
+
 export interface WalkScreenProps {
   house: HouseState;
   now: Stamp;
@@ -36,6 +43,9 @@ export interface WalkScreenProps {
   foodSaid: { text: string } | null;
   /** The number is to be pressed now, since it was not heard: its pad stands open. */
   padFor: NumberSlot | null;
+  /** Kept by the page: Help over a half-typed number loses nothing. */
+  typing: Typing | null;
+  onTyping(next: Typing | null | ((now: Typing | null) => Typing | null)): void;
   onIntent(intent: Intent): void;
 }
 
@@ -45,15 +55,18 @@ const keyOf = (intent: Intent): string => JSON.stringify(intent);
 
 export function WalkScreen(props: WalkScreenProps) {
   const { house, say, offers, refusal, onIntent, chrome } = props;
-  const [pad, openPad] = useState<NumberSlot | null>(null);
+  const { screenKey, typing, onTyping } = props;
+  const pad = typing?.key === screenKey ? typing.slot : null;
+  const openPad = (slot: NumberSlot) => onTyping({ key: screenKey, slot, text: "" });
   const [others, openOthers] = useState(false);
   useEffect(() => {
-    openPad(null);
     openOthers(false);
-  }, [props.screenKey]);
+    // A number that was turned down is typed anew.
+    if (typing && typing.key !== screenKey) onTyping(null);
+  }, [screenKey]);
   useEffect(() => {
-    if (props.padFor !== null) openPad(props.padFor);
-  }, [props.padFor, props.screenKey]);
+    if (props.padFor !== null && pad !== props.padFor) openPad(props.padFor);
+  }, [props.padFor, screenKey]);
   const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
   const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
   const wrongs = offers.filter(
@@ -64,7 +77,15 @@ export function WalkScreen(props: WalkScreenProps) {
   const walk = me?.walk ?? null;
 
   if (pad !== null && slots.includes(pad)) {
-    return <PadScreen {...props} slot={pad} onClose={() => openPad(null)} />;
+    return (
+      <PadScreen
+        {...props}
+        slot={pad}
+        text={typing?.text ?? ""}
+        onText={(change) => onTyping((was) => ({ key: screenKey, slot: pad, text: change(was?.text ?? "") }))}
+        onClose={() => onTyping(null)}
+      />
+    );
   }
   if (offers.some((o) => o.offer === "foods") && me) {
     return <PlateStep {...props} me={me} onPad={openPad} />;
