@@ -49,6 +49,7 @@ const HURRIED: readonly Intent["do"][] = [
   "answer taken",
   "needle went in",
   "window is at zero",
+  "button feels",
 ];
 
 export class Talk {

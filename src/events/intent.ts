@@ -1,5 +1,6 @@
 // What a hand or a voice wants. Intents are not stored; the facts they lead to are.
 import type { MealName } from "./card.ts";
+import type { Reminder, ReminderAnswer } from "./happened-reminder.ts";
 import type { MishapKind } from "./happened-walk.ts";
 import type { GlucoseUnit } from "./quantity.ts";
 import type { Spot } from "./spot.ts";
@@ -13,6 +14,7 @@ export type Intent =
   | { do: "turn to"; person: string }
   | { do: "set aside"; person: string }
   | { do: "answer meal"; person: string; ate: "all" | "half" | "hardly any" | "not kept down" }
+  | { do: "answer reminder"; person: string; day: LocalDate; reminder: Reminder; answer: ReminderAnswer }
   | { do: "tell a dose later"; person: string; units: number | null; minutesAgo: number | null }
   | { do: "feel for lumps"; person: string; found: "none" | "not now" }
   /** spot null: found, and nobody can tell where. */
@@ -61,7 +63,10 @@ export type Intent =
   | { do: "skin cleaned"; how: "wiped" | "clean without a wipe" }
   | { do: "button is down" }
   | { do: "needle came out early" }
+  /** The one press for nought; said aloud it is a number like any other, and read back. */
   | { do: "window is at zero" }
+  | { do: "window not seen" }
+  | { do: "button feels"; how: "flat" | "standing out" | "not sure" }
   | { do: "needle went in"; answer: "yes" | "no" | "not sure" }
   | { do: "heard mishap advice" }
   | { do: "put away" }
@@ -72,5 +77,11 @@ export type Intent =
   | { do: "took sugar"; food: string; grams: number }
   | { do: "cannot swallow" }
   | { do: "no meter" }
+  // Ill, or very high
+  | { do: "danger signs"; any: boolean }
+  | { do: "read strip"; level: number }
+  | { do: "no ketone strips" }
+  | { do: "heard ill advice" }
+  | { do: "finish ill" }
   /** The step that was said is done; the next one is said. */
   | { do: "help step done" };

@@ -38,7 +38,7 @@ export function sceneKey(house: HouseState, now: Stamp): string {
       parts.push(w.cleaned);
       break;
     case "inject":
-      parts.push(w.pressed);
+      parts.push(w.pressed, w.windowUnseen);
       break;
     case "done":
       parts.push(mealQuestionDue(me, now, sure));

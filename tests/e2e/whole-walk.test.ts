@@ -35,7 +35,7 @@ const SKELETON = {
   ready: ["food is ready", "dose told", "dose heard"],
   pen: ["pen picked", "insulin looked at", "needle fitted", "pen primed"],
   skin: ["spot offered", "spot chosen", "skin cleaned", "wait began", "skin dry"],
-  needle: ["inject opened", "button pressed down", "wait began", "wait ended", "injected"],
+  needle: ["inject opened", "button pressed down", "wait began", "wait ended"],
   after: ["pen put away", "eating", "walk ended"],
 };
 
@@ -48,7 +48,9 @@ function expected(meal: Meal, how: Hand["how"]): string[] {
       : [...meal.plate.foods.map(() => "food put on the plate"), "number given", "plate agreed"];
   const dial = how === "voice" ? ["number given", "digits asked again", "number given", "dose dialled"] : ["number given", "dose dialled"];
   const { before, ready, pen, skin, needle, after } = SKELETON;
-  return [...before, ...plate, ...ready, ...pen, ...dial, ...skin, ...needle, ...after];
+  // Nought has a button of its own; said, it is a number that is read back.
+  const left = how === "voice" ? ["number given"] : [];
+  return [...before, ...plate, ...ready, ...pen, ...dial, ...skin, ...needle, ...left, "injected", ...after];
 }
 
 const walks: readonly [string, Meal, "silent" | "speaks and listens", (t: Tablet) => Hand, number][] = [

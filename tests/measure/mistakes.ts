@@ -23,13 +23,17 @@ interface Count {
 
 const NONE: Count = { seeded: 0, before: 0, after: 0, reported: 0, missed: 0, paper: 0 };
 
-async function play(days: number, who: Perception): Promise<(id: number) => Count> {
+/** 27, the pen that runs empty: the one mistake that only the window shows. */
+const AT_THE_WINDOW = 27;
+
+async function play(days: number, who: Perception, only: number | null = null): Promise<(id: number) => Count> {
   const next = chance(2026);
   const found = new Map<number, Count>();
   for (let day = 0; day < days; day++) {
     const kind = KINDS[Math.floor(next() * KINDS.length)];
     const seed = kind && SEEDS[kind.id];
     if (!seed) throw new Error("a mistake without a day");
+    if (only !== null && kind.id !== only) continue;
     const count = { ...(found.get(kind.id) ?? NONE) };
     count.seeded += 1;
     count[await seed(chance(10_000 + day), who)] += 1;
@@ -49,6 +53,8 @@ export async function measure([wanted = "10000"]: readonly string[] = []): Promi
   const days = Number(wanted);
   const tried = await play(days, TRIED);
   const hurried = await play(days, HURRIED);
+  // An open question tells nothing to say back; whoever never looks may still say nought, which it mostly is. This is the worst that could make of it.
+  const byHabit = await play(days, { ...TRIED, seesTheExpected: TRIED.echoes }, AT_THE_WINDOW);
   const rows: Row[] = KINDS.map(({ id, name, nurseSees, whyMissed }) => {
     const c = tried(id);
     return {
@@ -86,6 +92,7 @@ export async function measure([wanted = "10000"]: readonly string[] = []): Promi
         total(seen, (id) => tried(id).before + tried(id).after),
         total(seen, (id) => tried(id).seeded),
       ),
+      missedIfNoughtIsSaidUnread: byHabit(AT_THE_WINDOW).missed,
       shareCaughtHurried: caught(hurried),
       sharePaper: share(
         total(seen, (id) => tried(id).paper),

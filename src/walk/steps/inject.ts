@@ -15,13 +15,15 @@ import { oldReading } from "./old-reading.ts";
 import { penStillFits } from "./pen.ts";
 import { spotQuestion } from "./place.ts";
 
-export type InjectStage = "press" | "hold" | "held" | "window" | "number";
+/** "window": which number it shows is asked openly, since whoever does not look says yes to "is it at zero?". "feel": the window is not seen. */
+export type InjectStage = "press" | "hold" | "held" | "window" | "feel" | "number";
 
 export function injectStage(c: Ctx): InjectStage {
   if (c.walk.draft) return "number";
   if (!c.walk.pressed) return "press";
   if (c.walk.wait) return waitOver(c.walk, c.now, c.sure) ? "held" : "hold";
-  return "window";
+  // Whoever dials by clicks alone does not see the window either.
+  return c.walk.windowUnseen || c.me.person.dialBy === "counts twice" ? "feel" : "window";
 }
 
 /** Our choice, no source: longer than shaky hands need to put the needle in and press. */
@@ -47,13 +49,27 @@ function offers(c: Ctx): Offer[] {
     case "held":
       return [press("main", { do: "wait is over" })];
     case "window":
-      return [press("main", { do: "window is at zero" }), ...numberOffers(c, ["left in window"]), ...wrongs];
+      return [
+        press("choice", { do: "window is at zero" }),
+        press("choice", { do: "window not seen" }),
+        ...numberOffers(c, ["left in window"]),
+        ...wrongs,
+      ];
+    // The button of a pen goes down flat with the last unit, and stands out by what is left (common practice, no source).
+    case "feel":
+      return [
+        press("choice", { do: "button feels", how: "flat" }),
+        press("choice", { do: "button feels", how: "standing out" }),
+        press("choice", { do: "button feels", how: "not sure" }),
+        ...numberOffers(c, ["left in window"]),
+        ...wrongs,
+      ];
     case "number":
       return numberOffers(c, []);
   }
 }
 
-function done(c: Ctx, delivered: Units | null, left: Units | null, certain: boolean): Happened {
+function done(c: Ctx, delivered: Units | null, left: Units | null, certain: boolean, known?: "read" | "felt"): Happened {
   return {
     type: "injected",
     units: delivered,
@@ -63,6 +79,7 @@ function done(c: Ctx, delivered: Units | null, left: Units | null, certain: bool
     spot: c.walk.place,
     ...(c.walk.place ? { code: siteCode(c.walk.place) } : {}),
     certain,
+    ...(known ? { known } : {}),
   };
 }
 
@@ -72,9 +89,18 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
   const dialled = c.walk.dial?.units ?? units(0);
   if (left > dialled)
     return refuse({ no: "window shows more than was dialled", left, dialled }, { type: "number turned down", slot: "left in window" });
-  if (left === 0) return happen(done(c, dialled, units(0), true));
+  if (left === 0) return happen(done(c, dialled, units(0), true, "read"));
   const delivered = units(Math.round((dialled - left) * 10) / 10);
-  return happen(done(c, delivered, left, true), { type: "mishap opened", kind: "number left in the window" });
+  return happen(done(c, delivered, left, true, "read"), { type: "mishap opened", kind: "number left in the window" });
+}
+
+/** Felt, not read: flat is the whole dose; how much is left of one that stands out, nobody knows. */
+function felt(c: Ctx, how: Extract<Intent, { do: "button feels" }>["how"]): Outcome {
+  if (how === "flat") return happen(done(c, c.walk.dial?.units ?? null, units(0), true, "felt"));
+  return happen(done(c, null, null, false, "felt"), {
+    type: "mishap opened",
+    kind: how === "standing out" ? "number left in the window" : "not sure",
+  });
 }
 
 /** The last check. Whatever does not hold any more sends the walk back to the answer that has to be given again. */
@@ -105,7 +131,11 @@ export const inject: StepRules = {
           { type: "needle out early", reason: "said by the person" },
         );
       case "window is at zero":
-        return happen(done(c, c.walk.dial?.units ?? null, units(0), true));
+        return happen(done(c, c.walk.dial?.units ?? null, units(0), true, "read"));
+      case "window not seen":
+        return happen({ type: "window not seen" });
+      case "button feels":
+        return felt(c, intent.how);
       default:
         return isNumberIntent(intent) ? decideNumber(c, intent, inject) : happen();
     }

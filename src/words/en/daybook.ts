@@ -54,7 +54,7 @@ export function sayInjected(event: Of<"injected">, spot: Spot | null): string[] 
   if (!event.certain || event.units === null) return [`Insulin may have gone in${where}.`, "How much is not certain. It counts as taken."];
   if (event.left !== null && event.left > 0)
     return [`${unitsOf(event.units)} of ${number(event.units + event.left)} went in${where}.`, `${unitsOf(event.left)} stayed in the pen.`];
-  return [`${unitsOf(event.units)}${where}.`];
+  return [`${unitsOf(event.units)}${where}.`, ...(event.known === "felt" ? ["The button was felt, the window not read."] : [])];
 }
 
 export const MEAL_NAME = { breakfast: "Breakfast.", lunch: "Lunch.", dinner: "Dinner.", snack: "Snack." } as const;

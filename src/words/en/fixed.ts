@@ -91,7 +91,7 @@ export const PAD_BUTTON: Readonly<Record<NumberSlot, string>> = {
   "own number": "Press the number",
   "telephoned number": "A number by telephone",
   dial: "Press the number",
-  "left in window": "A number is left",
+  "left in window": "Another number",
   recheck: "New reading",
   "recheck after low": "New reading",
 };
@@ -103,7 +103,7 @@ export const PAD_TITLE: Readonly<Record<NumberSlot, string>> = {
   "own number": "How many units on your card?",
   "telephoned number": "How many units were you told?",
   dial: "What does the dial show?",
-  "left in window": "What number is left?",
+  "left in window": "What does the window show?",
   recheck: "What does the meter show?",
   "recheck after low": "What does the meter show?",
 };

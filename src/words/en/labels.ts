@@ -209,7 +209,16 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "needle came out early":
       return label("It came out early", "it came out");
     case "window is at zero":
-      return label("Yes, zero", "yes", "it is zero");
+      // Never one phrase: said, it is a number, which is read back.
+      return { shown: "0", said: [] };
+    case "window not seen":
+      return label("I cannot see it", "i cannot read it");
+    case "button feels":
+      return {
+        flat: label("It is flat", "flat"),
+        "standing out": label("It stands out", "stands out"),
+        "not sure": label("I am not sure", "not sure"),
+      }[intent.how];
     case "needle went in":
       return {
         yes: label("Yes, it went in", "yes", "it went in"),

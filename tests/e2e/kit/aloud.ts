@@ -22,7 +22,8 @@ const DINNER: readonly Answer[] = [
   { where: /^(reading.*One, three, two\.|dial.*Six\.) .*, or done\?/i, say: ["done"] },
   { where: /132 milligrams.*Right\?|One, three, two\. Right\?/, say: YES },
   { where: /milligrams.*Right\?/, say: NO },
-  { where: /\b6 units\..*Right\?/, say: YES },
+  { where: /^dial.*\b6 units\..*Right\?/, say: YES },
+  { where: /^window.*\b0 units\..*Right\?/, say: YES },
   { where: /Right\?/, say: NO },
   { where: /Is that right\?/, say: YES },
   { where: /Wash your hands with soap/, say: ["start washing", "start"] },
@@ -44,7 +45,10 @@ const DINNER: readonly Answer[] = [
   { where: /Needle straight in/, say: ["the button is down", "it is down", "down"] },
   { where: /Hold still/, wait: 0 },
   { where: /Take the needle out/, say: ["needle is out", "it is out", "ready"] },
-  { where: /Is the window at zero/, say: ["it is zero", "yes zero", "yes"] },
+  { where: /^window.*Which number\?/, say: ["zero"] },
+  { where: /^window.*Say the first digit/, say: ["zero"] },
+  { where: /^window.*Zero\. .*, or done\?/i, say: ["done"] },
+  { where: /What does the window show/, say: ["zero", "zero units"] },
   { where: /Needle off/, say: ["it is put away", "put away", "done"] },
   { where: /Eat in \d/, wait: 330 },
   { where: /time to eat/, say: ["yes i am eating", "i am eating"] },
@@ -111,6 +115,7 @@ export async function walkAloud(tablet: Tablet, over: (glass: string, said: numb
     if (over(text, said.length)) return said;
     if (/Measure your glucose/.test(text)) number = "reading";
     if (/Dial \d/.test(text)) number = "dial";
+    if (/What does the window show/.test(text)) number = "window";
     const answer = answerTo(text);
     if (answer === undefined) throw new Error(`Nobody knows what to answer to: ${text}`);
     const moved = async () => answerTo((await look(tablet)).text) !== answer;

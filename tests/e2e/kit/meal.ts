@@ -177,7 +177,10 @@ async function oneScreen(tablet: Tablet, hand: Hand, meal: Meal, stop: Stop): Pr
     case "take out":
       return say({ do: "wait is over" });
     case "window":
-      return say({ do: "window is at zero" });
+      // One press; said, it is a number like any other.
+      if (hand.how !== "voice") return say({ do: "window is at zero" });
+      await give(tablet, hand, "left in window", "0");
+      return say({ do: "agree number" });
     case "put away":
       return say({ do: "put away" });
     case "eat":

@@ -195,6 +195,7 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   return [
     ...over,
     w.pressed,
+    w.windowUnseen,
     w.injected !== null,
     w.putAway,
     w.eat,

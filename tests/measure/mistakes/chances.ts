@@ -1,7 +1,7 @@
 // How a person of this trial perceives. Shares from 0 to 1.
 
 export interface Perception {
-  /** Says the told number back instead of reading the pen's window, or "zero" and "yes" for what was expected there. */
+  /** Says the told number back instead of reading the pen's window, or "yes" to a question that names what is expected. */
   readonly echoes: number;
   /** Says yes to a number that sounds or looks like the meant one. */
   readonly yesToLike: number;

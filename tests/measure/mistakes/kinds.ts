@@ -41,7 +41,7 @@ export const KINDS: readonly Kind[] = [
   kind(24, "card changed without the right", "the PIN was guessed within eleven tries"),
   kind(25, "correction repeated, still high"),
   kind(26, "dose taken away from the tablet", "nobody told the tablet", false),
-  kind(27, "pen empty in mid-dose", ECHO),
+  kind(27, "pen empty in mid-dose", "nought was said, the window not looked at"),
   kind(28, "hard exercise not told", "", false),
   kind(29, "another voice answers", LIKE),
   kind(30, "double tap of a tremor"),

@@ -70,7 +70,8 @@ export const truthful = (k: Kitchen, over: Partial<Habits> = {}): Habits => {
     holds: () => 10,
     saysHeldShort: () => true,
     leftInWindow: () => 0,
-    saysLeft: (left) => (left > 0 && k.may(k.who.echoes) ? 0 : left),
+    // Asked openly, with no number told: there is nothing to say back, and only what is overlooked is missed.
+    saysLeft: (left) => (left > 0 && k.may(k.who.seesTheExpected) ? 0 : left),
     turnsBack: false,
     before: async () => {},
     stopsAt: null,

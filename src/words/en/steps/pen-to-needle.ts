@@ -114,8 +114,14 @@ export function sayInject(c: Ctx): Say {
     case "window":
       return {
         title: "Look at the window",
-        lines: ["Is the window at zero?"],
-        short: ["At zero?"],
+        lines: ["What does the window show?"],
+        short: ["The window shows?"],
+      };
+    case "feel":
+      return {
+        title: "Feel the button",
+        lines: ["Feel the button.", "Is it flat, or does it stand out?"],
+        short: ["Feel the button. Flat, or standing out?"],
       };
   }
 }
