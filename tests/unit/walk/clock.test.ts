@@ -22,6 +22,18 @@ describe("doubtful time (promise 14)", () => {
     expect(again.state.doubt).toBe("restart");
   });
 
+  it("is seen when the tablet moves to another time zone: day, bedtime and the last dose are looked at again", () => {
+    const t = odileAt("dial");
+    t.now = { ...t.now, zone: "Europe/Paris", offset: 120 };
+    expect(led(t, { do: "pass time" })).toContain("clock doubted");
+    expect(t.state.doubt).toBe("another time zone");
+    expect(doing(t)).toEqual(["agree clock", "doubt clock", "leave"]);
+    expect(led(t, { do: "agree clock" })).toContain("clock agreed");
+    expect(t.step()).toBe("taken");
+    // Agreed once, it is not asked about again.
+    expect(led(t, { do: "pass time" })).toEqual([]);
+  });
+
   it("asks for day and time before any step before the needle goes on", () => {
     for (const stop of ["wash", "reading", "plate", "card", "pen", "dial", "place", "skin"] as const) {
       const t = odileAt(stop);

@@ -31,6 +31,7 @@ type HouseEvent = Of<HouseType & HappenedType>;
 const DOUBT: Readonly<Record<Of<"clock doubted">["why"], string>> = {
   "behind the last entry": "The tablet's clock was behind its last entry.",
   "forward jump": "The tablet's clock jumped forward.",
+  "another time zone": "The tablet moved to another time zone.",
   "the person said no": "Said: day and time are not right.",
 };
 

@@ -68,7 +68,13 @@ describe("a jump of the clock", () => {
     expect(clockJump(from, later(2 * HOUR, HOUR))).toBe("behind the last entry");
   });
 
-  it("is none when the zone's offset changes: both clocks count on", () => {
+  it("is none when summer time begins: the zone is the same, and both clocks count on", () => {
     expect(clockJump(from, { ...later(HOUR, HOUR), offset: 120 })).toBeNull();
+  });
+
+  it("is another time zone when the hour of the day moved with the zone", () => {
+    expect(clockJump(from, { ...later(HOUR, HOUR), zone: "America/Chicago", offset: -360 })).toBe("another time zone");
+    // The same hour under another name changes nothing that a card goes by.
+    expect(clockJump(from, { ...later(HOUR, HOUR), zone: "Europe/Paris" })).toBeNull();
   });
 });
