@@ -2,7 +2,7 @@
 import type { MealName } from "./card.ts";
 import type { Reminder, ReminderAnswer } from "./happened-reminder.ts";
 import type { MishapKind } from "./happened-walk.ts";
-import type { GlucoseUnit } from "./quantity.ts";
+import type { ClockTime, GlucoseUnit, LocalDate } from "./quantity.ts";
 import type { Spot } from "./spot.ts";
 import type { NumberSlot, Via } from "./told.ts";
 
@@ -10,12 +10,15 @@ export type Intent =
   // The kitchen screen
   | { do: "open meal"; person: string; meal: MealName }
   | { do: "open low"; person: string }
+  | { do: "open reading"; person: string }
+  | { do: "open background"; person: string; at: ClockTime; insulin: string }
   | { do: "open mishap"; person: string; mishap: MishapKind }
   | { do: "turn to"; person: string }
   | { do: "set aside"; person: string }
   | { do: "answer meal"; person: string; ate: "all" | "half" | "hardly any" | "not kept down" }
   | { do: "answer reminder"; person: string; day: LocalDate; reminder: Reminder; answer: ReminderAnswer }
-  | { do: "tell a dose later"; person: string; units: number | null; minutesAgo: number | null }
+  /** insulin: id of a background insulin; left out: mealtime insulin. */
+  | { do: "tell a dose later"; person: string; units: number | null; minutesAgo: number | null; insulin?: string }
   | { do: "feel for lumps"; person: string; found: "none" | "not now" }
   /** spot null: found, and nobody can tell where. */
   | { do: "mark lump"; person: string; spot: Spot | null }
@@ -42,6 +45,7 @@ export type Intent =
   | { do: "the first was not taken" }
   | { do: "already washed" }
   | { do: "skip washing"; reason: string }
+  | { do: "leave out reading" }
   | { do: "heard high advice" }
   | { do: "exercise"; hard: boolean }
   | { do: "add food"; food: string; portions: number }
@@ -54,6 +58,7 @@ export type Intent =
   | { do: "meal eaten first" }
   | { do: "name helper"; name: string }
   | { do: "pick pen"; pen: string; how: "mark" | "scan" }
+  | { do: "pen says"; name: "the insulin" | "another" }
   | { do: "insulin looks"; look: "as it should be" | "clumped" | "frozen" | "overheated" }
   | { do: "insulin mixed" }
   | { do: "needle fitted" }
@@ -77,11 +82,11 @@ export type Intent =
   | { do: "took sugar"; food: string; grams: number }
   | { do: "cannot swallow" }
   | { do: "no meter" }
+  /** The step that was said is done; the next one is said. */
+  | { do: "help step done" }
   // Ill, or very high
   | { do: "danger signs"; any: boolean }
   | { do: "read strip"; level: number }
   | { do: "no ketone strips" }
   | { do: "heard ill advice" }
-  | { do: "finish ill" }
-  /** The step that was said is done; the next one is said. */
-  | { do: "help step done" };
+  | { do: "finish ill" };

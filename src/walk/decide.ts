@@ -13,6 +13,7 @@ import { GUARDS, type Guards } from "./guards.ts";
 import { lumpEvents } from "./lump-question.ts";
 import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
 import type { Refusal } from "./refusal.ts";
+import { reminderAnswered, reminderFacts } from "./reminders.ts";
 import { type HouseState, stepOf } from "./state.ts";
 import { standsAtNeedle } from "./steps/inject.ts";
 import { unansweredLow } from "./steps/low.ts";
@@ -163,8 +164,6 @@ function setAside(house: HouseState, person: string): NewFact[] {
 function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[] | null {
   const own = (person: string, walk: string | null, event: Happened): NewFact => ({ person, walk, event });
   switch (intent.do) {
-    case "pass time":
-      return [];
     case "agree clock":
       return [{ person: null, walk: null, event: { type: "clock agreed" } }];
     case "doubt clock":
@@ -203,6 +202,8 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
     }
     case "tell a dose later":
       return [own(intent.person, null, { type: "dose told later", units: intent.units, minutesAgo: intent.minutesAgo })];
+    case "answer reminder":
+      return [own(intent.person, null, reminderAnswered(intent))];
     case "feel for lumps":
     case "mark lump":
     case "lump is gone":
@@ -228,7 +229,8 @@ export function decide(house: HouseState, intent: Intent, now: Stamp, walkId: st
 
   const wrong = intent.do === "tell a dose later" ? whyNotLater(intent) : null;
   if (wrong) return { facts: before, refusal: wrong };
-  const facts = houseFacts(state, intent, walkId);
+  // Time alone calls: an answer that comes late is no reason to be reminded at that moment.
+  const facts = intent.do === "pass time" ? reminderFacts(state, now) : houseFacts(state, intent, walkId);
   if (facts) {
     const after = foldNew(state, facts, now);
     return {

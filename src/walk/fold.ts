@@ -3,7 +3,9 @@
 import type { Happened } from "#events/happened.ts";
 import { DAY } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { emptyDay } from "./day.ts";
 import { withCard, withNextCard } from "./fold-card.ts";
+import { foldDay } from "./fold-day.ts";
 import { DOSES_KEPT_MS, withInjected, withNeedleOpened, withoutNeedle, withPriming, withToldLater } from "./fold-doses.ts";
 import { keepersAfter } from "./fold-keepers.ts";
 import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
@@ -84,8 +86,9 @@ function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Reada
 
 function foldPersonAndWalk(person: PersonState, fact: Readable, sure: boolean): PersonState {
   const { event, at } = fact;
-  if (event.type === "walk opened" && fact.walk) return { ...person, walk: freshWalk(fact.walk, event, at) };
-  const around = foldPerson(person, fact, sure);
+  const today = { ...person, day: foldDay(person.day, event, at) };
+  if (event.type === "walk opened" && fact.walk) return { ...today, walk: freshWalk(fact.walk, event, at) };
+  const around = foldPerson(today, fact, sure);
   if (!around.walk || fact.walk !== around.walk.id) return around;
   const walk = foldWalk(around.walk, event, at);
   if (event.type === "walk ended") {
@@ -179,6 +182,7 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             doses: [],
             backgroundDoses: [],
             lastLow: null,
+            day: emptyDay,
             walk: null,
             bell: null,
             mealQuestion: null,

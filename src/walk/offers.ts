@@ -9,6 +9,7 @@ import { bellNow } from "./bell.ts";
 import { contextOf, type Offer, press, waitOver } from "./context.ts";
 import { GUARDS, type Guards } from "./guards.ts";
 import { lumpOffers } from "./lump-question.ts";
+import { reminderOffers } from "./reminders.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
 import { careMinutesMs } from "./steps/care-ms.ts";
 import { KITCHEN_MISHAPS, MISHAPS } from "./steps/mishap.ts";
@@ -79,10 +80,10 @@ function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
     if (me.walk) {
       // A new meal sets an old walk aside: nobody is led to lunch along the row of breakfast.
       const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
-      return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure)];
+      return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now)];
     }
     const wrong = KITCHEN_MISHAPS.map((mishap) => press("wrong", { do: "open mishap", person, mishap }));
-    return [...meals, ...low, ...wrong, later, ...mealAnswers(me, now, sure), ...lumpOffers(house, me, now)];
+    return [...meals, ...low, ...wrong, later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now), ...lumpOffers(house, me, now)];
   });
 }
 

@@ -9,12 +9,13 @@ import type { Spot } from "#events/spot.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { ToldDose } from "#events/told.ts";
 import type { MarkedPlace } from "#rules/body/marks.ts";
+import type { PersonDay } from "./day.ts";
 import type { BackgroundTaken, Bell, RapidDose } from "./doses.ts";
 import { backgroundStep, readingStep } from "./step-of.ts";
-import type { Draft, Low, PenCheck, ReadingAnswer, Wait } from "./walk-parts.ts";
+import type { Draft, Ill, Low, PenCheck, ReadingAnswer, Wait } from "./walk-parts.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 10;
+export const FOLD_VERSION = 11;
 
 /** "mishap": something went wrong and was told in the kitchen, outside any other walk. */
 export type WalkKind = "meal" | "low" | "mishap" | "background" | "reading";
@@ -43,6 +44,7 @@ export interface Walk {
   readingLeftOut: boolean;
   highHeard: boolean;
   low: Low | null;
+  ill: Ill | null;
   afterLow: boolean;
   sugarEaten: Grams[];
   exercise: boolean | null;
@@ -106,6 +108,8 @@ export interface PersonState {
   backgroundDoses: BackgroundTaken[];
   /** When a low was last begun, treated or over, in whatever walk; null: none known. */
   lastLow: Stamp | null;
+  /** Meals, readings, reminders and hard exercise of the last days. */
+  day: PersonDay;
   walk: Walk | null;
   bell: Bell | null;
   /** The one calm question about the meal, some time after eating. */
@@ -149,7 +153,7 @@ export const emptyHouse: HouseState = {
   unreadable: [],
 };
 
-export type Step = StepName | "low" | "mishap" | "needle question";
+export type Step = StepName | "low" | "ill" | "mishap" | "needle question";
 
 const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
 
@@ -157,6 +161,7 @@ const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
 export function stepOf(walk: Walk): Step {
   if (walk.mishap) return "mishap";
   if (walk.low) return "low";
+  if (walk.ill) return "ill";
   if (walk.needleAsked) return "needle question";
   if (walk.kind === "background") return backgroundStep(walk);
   if (walk.kind === "reading") return readingStep(walk);

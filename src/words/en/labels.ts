@@ -9,31 +9,14 @@ import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 import { type Label, label } from "#words/say.ts";
 import { gramsOf } from "./amounts.ts";
+import { MISHAP_LABELS } from "./mishap-labels.ts";
+import { reminderLabel } from "./reminders.ts";
 import { markedName } from "./who.ts";
 
 const YES = ["yes", "yes it is", "that is right", "correct"] as const;
 const NO = ["no", "no it is not", "that is wrong"] as const;
 
 export const MEALS = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" } as const;
-
-const MISHAPS: Readonly<Record<Extract<Intent, { do: "report" }>["mishap"], Label>> = {
-  "too much": label("Too much insulin", "too much"),
-  "too little": label("Too little insulin", "too little"),
-  "wrong insulin": label("Wrong insulin"),
-  "nothing came out": label("Nothing came out"),
-  "number left in the window": label("A number is left", "not zero"),
-  "not sure": label("Not sure it went in", "i am not sure it went in"),
-  "it hurt or bled": label("It hurt or bled", "it hurts", "it is bleeding"),
-  "button too stiff": label("The button is stiff", "the button is too stiff"),
-  "pen ran out": label("The pen ran out", "pen is empty"),
-  "cannot eat": label("I cannot eat"),
-  "half eaten": label("I ate only part"),
-  vomiting: label("Food came up", "i was sick"),
-  "eaten, not injected": label("I ate, no insulin", "i forgot the insulin"),
-  "needle stick": label("Needle hurt somebody"),
-  "feeling ill": label("I feel ill", "i am ill"),
-  "something else": label("Something else"),
-};
 
 function inHand(house: HouseState): Pen | undefined {
   const id = frontPerson(house)?.walk?.penCheck.pen;
@@ -75,7 +58,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
         : label("I feel low", "i feel strange", "low sugar");
     case "open mishap": {
       // Said only on the screen "Something is wrong": a word of the kitchen's talk must count no insulin.
-      const { shown } = MISHAPS[intent.mishap];
+      const { shown } = MISHAP_LABELS[intent.mishap];
       const name = house.people[intent.person]?.person.name ?? "";
       return { shown: Object.keys(house.people).length > 1 ? `${name}: ${shown}` : shown, said: [] };
     }
@@ -92,6 +75,8 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       }[intent.ate];
     case "tell a dose later":
       return label("Away from home", "i took it away from home");
+    case "answer reminder":
+      return reminderLabel(intent.answer);
     case "feel for lumps":
       return intent.found === "none" ? label("No new lump", "no lump") : label("Not now");
     case "mark lump":
@@ -103,7 +88,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "back":
       return label("Back", "go back");
     case "report":
-      return MISHAPS[intent.mishap];
+      return MISHAP_LABELS[intent.mishap];
     case "agree clock":
       return label("Yes", ...YES);
     case "doubt clock":

@@ -6,6 +6,7 @@ import { whySilent, whyTold } from "#words/en/card.ts";
 import { ATE, howKnown, MEAL_NAME, sayInjected, sayMeterWord, sayReading, WALK_LINE } from "#words/en/daybook.ts";
 import { placeName } from "#words/en/places.ts";
 import { lineLabel } from "#words/en/plate.ts";
+import { sayReminderFact } from "#words/en/reminders.ts";
 import { sayHouse } from "./house.ts";
 import { MISHAP_WORDS, SLOT_WORDS, stepWords } from "./names.ts";
 import { saySlip } from "./slips.ts";
@@ -198,6 +199,9 @@ export function sayFact(event: Happened, names: Names): string | null {
       return WALK_LINE.bell(event.minutes);
     case "meal answered":
       return ATE[event.ate];
+    case "reminder called":
+    case "reminder answered":
+      return sayReminderFact(event);
     default:
       return sayHouse(event, names);
   }
