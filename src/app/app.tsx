@@ -1,6 +1,7 @@
 // The page: one screen at a time, chosen from what is true now.
 import type { ComponentChildren } from "preact";
 import { useCallback, useContext, useEffect, useState } from "preact/hooks";
+import { HelperScreen } from "#screens/kitchen/helper-screen.tsx";
 import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
 import type { Typing } from "#screens/kitchen/walk-screen.tsx";
 import type { Chrome } from "#screens/shared/bar.tsx";
@@ -13,16 +14,19 @@ import { BellIcon, EarIcon } from "#ui/icons.tsx";
 import { useKeys } from "#ui/keys.ts";
 import { Live } from "#ui/live.tsx";
 import { biggerThan } from "#ui/look.ts";
+import { ScreenMark } from "#ui/screen-mark.tsx";
 import { usualScan } from "#ui/switch-scan.ts";
 import { useSwitchScan } from "#ui/use-switch-scan.ts";
+import { whoCalls } from "#walk/helper-case.ts";
 import { callers, frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, HELP, IN_THE_WAY } from "#words/en/fixed.ts";
 import { numbersToCall, sayCaller } from "#words/en/kitchen.ts";
-import { labelOf } from "#words/en/labels.ts";
+import { PRACTICE } from "#words/en/practice.ts";
 import type { Desk } from "./desk.ts";
 import { APP_VERSION } from "./version.ts";
+import { youCanSay } from "./you-can-say.ts";
 
 export interface AppProps {
   desk: Desk;
@@ -31,6 +35,8 @@ export interface AppProps {
   notices: ComponentChildren;
   dayBook(close: () => void): ComponentChildren;
   drawer(close: () => void): ComponentChildren;
+  /** Begins a walk for practice. null: this is one. */
+  practise: ((person: string) => void) | null;
 }
 
 export function App(props: AppProps) {
@@ -39,13 +45,15 @@ export function App(props: AppProps) {
   return (
     <HearContext.Provider value={register}>
       <BackContext.Provider value={desk.shownBack}>
-        <Now {...props} />
+        <ScreenMark.Provider value={props.practise ? null : PRACTICE.banner}>
+          <Now {...props} />
+        </ScreenMark.Provider>
       </BackContext.Provider>
     </HearContext.Provider>
   );
 }
 
-function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
+function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
   const guard = useContext(GuardContext);
   useEffect(() => watchFingers(window, guard), [guard]);
   useEffect(() => {
@@ -136,6 +144,26 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
     );
   if (overlay === "about" && walk)
     return <walk.AboutScreen chrome={chrome} speaking={speaking} focusHeading={focusHeading} version={APP_VERSION} onBack={close} />;
+  const calling = whoCalls(house, now);
+  const helped = calling ?? me ?? Object.values(house.people)[0];
+  if (overlay === "helper" && helped)
+    return (
+      <HelperScreen house={house} me={helped} now={now} focusHeading={focusHeading} chrome={chrome} banner={notices} onClose={close} />
+    );
+  if (overlay === "practice" && walk && practise)
+    return (
+      <walk.PracticeScreen
+        house={house}
+        chrome={chrome}
+        speaking={speaking}
+        focusHeading={focusHeading}
+        onBegin={(person) => {
+          desk.close("all");
+          practise(person);
+        }}
+        onBack={close}
+      />
+    );
   if (overlay === "wrong") return <WrongScreen {...common} numbers={numbersToCall(house)} />;
   if (overlay === "help") {
     return (
@@ -157,6 +185,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           drawer: () => desk.open("drawer"),
           dayBook: () => desk.open("day book"),
           about: () => desk.open("about"),
+          practice: () => desk.open("practice"),
         }}
       />
     );
@@ -181,6 +210,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           refusal={desk.refusal.value}
           banner={banner}
           foodSaid={desk.foodSaid.value}
+          onHelper={calling ? () => desk.open("helper") : null}
           padFor={desk.askedNumber.padFor()}
           typing={typing}
           onTyping={setTyping}
@@ -192,12 +222,13 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
           banner={banner}
           views={views}
           onViews={setViews}
-          noted={desk.noted.value?.lines ?? null}
+          noted={desk.noted.value}
           onRead={() => {
             desk.noted.value = null;
           }}
           onDayBook={() => desk.open("day book")}
           onDrawer={() => desk.open("drawer")}
+          onHelper={() => desk.open("helper")}
         />
       )}
     </>
@@ -207,15 +238,3 @@ function Now({ desk, hasTones, notices, dayBook, drawer }: AppProps) {
 /** Does anybody wait for a tone: the end of a wait, the meal bell, the call for a low? */
 const tonesDue = (house: HouseState): boolean =>
   Object.values(house.people).some(({ bell, walk }) => bell !== null || walk?.wait || walk?.low);
-
-/** "Which answers fit here?": read from the one list of offers. */
-function youCanSay(list: ReturnType<typeof offers>, house: HouseState): string[] {
-  const names = list.flatMap((o) =>
-    o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no")
-      ? [labelOf(o.intent, house).shown]
-      : o.offer === "number"
-        ? [FIXED.aNumber]
-        : [],
-  );
-  return names.length > 0 ? [`${FIXED.youCanSay} ${[...new Set(names)].slice(0, 4).join(`, ${FIXED.or} `)}.`] : [];
-}

@@ -31,7 +31,8 @@ export function doChrome(act: ChromeAct, desk: ChromeDesk): void {
       desk.open("wrong");
       break;
     case "voice":
-      desk.open("voice");
+    case "helper":
+      desk.open(act);
       break;
     case "again":
       desk.turns.again();

@@ -8,9 +8,10 @@ import type { HearableScreen, ShownBack } from "#screens/shared/hear.ts";
 import type { Sentence } from "#speech/ports.ts";
 import type { Trouble } from "#speech/room.ts";
 import { Turns } from "#speech/turns.ts";
-import type { SayingNow, SpeechMode, TurnsWith } from "#speech/turns-shapes.ts";
+import type { SayingNow, TurnsWith } from "#speech/turns-shapes.ts";
 import { decide } from "#walk/decide.ts";
 import { GUARDS } from "#walk/guards.ts";
+import { whoCalls } from "#walk/helper-case.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
@@ -29,6 +30,7 @@ import { House, type HouseSettings, type Sent } from "./house.ts";
 import { type Overlay, Overlays } from "./overlays.ts";
 import type { ChromeAct } from "./spoken-offers.ts";
 import { Talk } from "./talk.ts";
+import { MODES } from "./voice-setting.ts";
 import type { WalkPart } from "./walk-part.ts";
 
 export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
@@ -40,13 +42,6 @@ export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
 
 /** Our choice, no source: then the clock and what is due come back. */
 const NOTED_MS = 2 * MINUTE;
-
-const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = {
-  "speaks and listens": "app speaks",
-  speaks: "app speaks",
-  "screen reader": "screen reader",
-  silent: "text only",
-};
 
 const BY_TOUCH: Say = { title: ASKING.padTitle, lines: [ASKING.pad] };
 
@@ -63,7 +58,7 @@ export class Desk {
   private readonly overlays = new Overlays();
   readonly overlay = this.overlays.top;
   /** What was noted at the end of a walk that ended early; until it was read, or two minutes long. */
-  readonly noted = signal<{ lines: string[]; mono: number } | null>(null);
+  readonly noted = signal<{ title?: string; lines: readonly string[]; mono: number } | null>(null);
   /** What Back on the screen does now. */
   readonly shownBack: ShownBack = { press: null };
   /** The small screen that asks for a number which was not heard well. */
@@ -78,6 +73,7 @@ export class Desk {
   private shownKey = "";
   private readonly holdCount = holdCount();
   private ended = false;
+  private resting = false;
   private around: HearableScreen | null = null;
 
   constructor(private readonly parts: DeskParts) {
@@ -169,6 +165,14 @@ export class Desk {
     this.turns.end();
   }
 
+  /** Practice has the glass, the voice and the ear: only what is due in the house is looked after here. */
+  rest(on: boolean): void {
+    this.resting = on;
+    this.prefs.value = readPrefs();
+    this.turns.setMode(on ? "screen reader" : MODES[this.prefs.value.voice]);
+    this.refresh();
+  }
+
   /** A small screen around the walk says and hears its own lines and buttons. */
   hearable(screen: HearableScreen | null): void {
     this.around = screen;
@@ -207,6 +211,8 @@ export class Desk {
   refresh(): void {
     const house = this.state.value;
     const now = this.now.value;
+    if (this.ended) return;
+    if (this.resting) return this.bells.look(house, now, false);
     const list = offers(house, now);
     this.asked.value = this.askedNumber.look(house, list);
     const around = this.around ?? this.asked.value;
@@ -217,8 +223,18 @@ export class Desk {
       : `${sceneKey(house, now)}${byTouch ? " by touch" : ""}`;
     const edge = scene !== this.shownKey;
     this.shownKey = scene;
-    const say = around ? { title: around.title, lines: [...around.lines] } : byTouch ? BY_TOUCH : this.say();
-    this.talk.show({ key: scene, say, offers: around ? [] : list, refusal: around ? null : this.refusal.value, around }, house);
+    const say = around ? { title: around.title, lines: [...around.lines, ...(around.calm ?? [])] } : byTouch ? BY_TOUCH : this.say();
+    this.talk.show(
+      {
+        key: scene,
+        say,
+        offers: around ? [] : list,
+        refusal: around ? null : this.refusal.value,
+        around,
+        calls: whoCalls(house, now) !== null,
+      },
+      house,
+    );
     this.bells.look(house, now, edge);
   }
 
@@ -233,6 +249,7 @@ export class Desk {
     else if (sent.refusal) this.refusal.value = this.walkPart.here.value?.sayRefusal(sent.refusal) ?? null;
     if (sent.events.some((e) => e.type === "walk opened")) this.turns.newWalk();
     if (sent.events.some((e) => e.type === "wait ended" || e.type === "injected")) this.bells.note();
+    if (sent.events.some((e) => e.type === "reminder called")) this.bells.remind(this.state.value, this.now.value);
     this.refresh();
   }
 }

@@ -1,7 +1,7 @@
 // Screens laid over the kitchen or the walk. Each goes back to the one from which it was opened.
 import { signal } from "@preact/signals";
 
-export type Overlay = "help" | "wrong" | "voice" | "day book" | "drawer" | "about" | null;
+export type Overlay = "help" | "wrong" | "voice" | "day book" | "drawer" | "about" | "helper" | "practice" | null;
 
 export class Overlays {
   readonly top = signal<Overlay>(null);

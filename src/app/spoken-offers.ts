@@ -6,10 +6,11 @@ import type { SaidUnit } from "#speech/numbers.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
 import type { HouseState } from "#walk/state.ts";
+import { HELPER } from "#words/en/helper.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { VoiceAct } from "./voice-setting.ts";
 
-export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong" | "voice" | VoiceAct;
+export type ChromeAct = "help" | "again" | "quiet" | "go on" | "back" | "wrong" | "voice" | "helper" | VoiceAct;
 
 export type Meant =
   | { what: "intent"; intent: Intent }
@@ -71,8 +72,8 @@ export function spokenButtons({ buttons, number }: Pick<HearableScreen, "buttons
   return { offers: spoken, meant };
 }
 
-/** Offers with the same words as an earlier one are left to the buttons, so that no phrase has two meanings. */
-export function spokenOffers(list: readonly Offer[], house: HouseState): Heardable {
+/** calls: somebody has to come, and the page for them can be asked for. Offers with the same words as an earlier one are left to the buttons, so that no phrase has two meanings. */
+export function spokenOffers(list: readonly Offer[], house: HouseState, calls = false): Heardable {
   const meant = new Map<string, Meant>();
   const spoken: SpokenOffer[] = [];
   const taken = new Set<string>();
@@ -91,6 +92,7 @@ export function spokenOffers(list: readonly Offer[], house: HouseState): Heardab
     add(`press ${i}`, labelOf(o.intent, house).said, { what: "intent", intent: o.intent }, o.role === "no" || isNo(o.intent));
   });
   for (const { act, phrases } of CHROME) add(act, phrases, { what: "chrome", act }, false);
+  if (calls) add("helper", [HELPER.button], { what: "chrome", act: "helper" }, false);
   const slot = list.find((o): o is Extract<Offer, { offer: "number" }> => o.offer === "number")?.slot;
   if (slot) {
     meant.set("number", { what: "number", slot });

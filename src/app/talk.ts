@@ -25,6 +25,8 @@ export interface Spoken {
   refusal: SayRefusal | null;
   /** A small screen that lies over or stands in place of a walk. */
   around: HearableScreen | null;
+  /** Somebody has to come: the page for them can be asked for. */
+  calls: boolean;
 }
 
 export interface TalkSettings {
@@ -60,10 +62,10 @@ export class Talk {
   constructor(private readonly settings: TalkSettings) {}
 
   /** Puts a scene into words once; the same key again changes nothing. */
-  show({ key, say, offers, refusal, around }: Spoken, house: HouseState): void {
+  show({ key, say, offers, refusal, around, calls }: Spoken, house: HouseState): void {
     const lang = this.settings.lang();
     const sentence = (text: string): Sentence => ({ text, lang });
-    this.heardable = around ? spokenButtons(around) : spokenOffers(offers, house);
+    this.heardable = around ? spokenButtons(around) : spokenOffers(offers, house, calls);
     this.foods = !around && offers.some((o) => o.offer === "foods");
     const slot = slotOf(offers);
     this.range = around ? around.number?.range : slot && rangeOf(slot, house);

@@ -21,7 +21,7 @@ const BETWEEN_CALLS_MS = 2 * MINUTE;
 const LEFT_WALK_MS = 2 * HOUR;
 
 /** Has anybody been set up whom the tablet could remind? */
-export const mayRemind = (house: HouseState): boolean =>
+const mayRemind = (house: HouseState): boolean =>
   Object.values(house.people).some(({ person, card }) => (person.mealHours ?? []).length > 0 || (card?.card.background ?? []).length > 0);
 
 /** Something that comes first is going on: a walk in front, a bell, a low. */
@@ -95,6 +95,12 @@ const ANSWERS: Readonly<Record<Reminder["of"], readonly ReminderAnswer[]>> = {
   // Whether it was taken is told as a dose, by the walk or as taken away from home, and by no other answer.
   background: ["later"],
 };
+
+/** Without a walk nobody asks for day and time; where calls wait for that, the kitchen screen does. */
+export const asksClock = (house: HouseState): boolean => house.doubt !== null && house.front === null && mayRemind(house);
+
+export const clockOffers = (house: HouseState): Offer[] =>
+  asksClock(house) ? [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" })] : [];
 
 export function reminderOffers(me: PersonState, now: Stamp): Offer[] {
   const standing = standingReminder(me, now);

@@ -48,6 +48,7 @@ function open(t: Table, stores = true) {
         }}
         onDayBook={vi.fn()}
         onDrawer={vi.fn()}
+        onHelper={vi.fn()}
       />
     );
   }

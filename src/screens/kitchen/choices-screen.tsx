@@ -19,6 +19,8 @@ export interface ChoiceButton {
 export interface ChoicesScreenProps {
   title: string;
   lines?: readonly string[];
+  /** After the lines; a change of these alone is not said. */
+  calm?: readonly string[];
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
@@ -36,8 +38,8 @@ export interface ChoicesScreenProps {
 
 /** A question whose answers can be pressed or said. */
 export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) {
-  const { title, lines = [], buttons } = props;
-  useHearable({ title, lines, buttons }, byHand);
+  const { title, lines = [], calm = [], buttons } = props;
+  useHearable({ title, lines, calm, buttons }, byHand);
   return <TurnedScreen {...props} />;
 }
 
@@ -52,6 +54,7 @@ export const anyLong = (labels: readonly string[]): boolean => labels.some((labe
 export function TurnedScreen({
   title,
   lines = [],
+  calm = [],
   buttons,
   speaking,
   chrome,
@@ -71,12 +74,12 @@ export function TurnedScreen({
     <Screen
       title={title}
       bar={<Bar chrome={chrome} />}
-      sentences={lines.map((text, i) => ({ text, current: i === speaking }))}
+      sentences={[...lines, ...calm].map((text, i) => ({ text, current: i === speaking }))}
       moreLabel={FIXED.readOn}
       focusHeading={focusHeading}
       banner={banner}
       side={side}
-      hideTitle={head !== undefined || (buttons.length > 2 && lines.length > 0)}
+      hideTitle={head !== undefined || (buttons.length > 2 && lines.length + calm.length > 0)}
       dense={together || anyLong(shown.map((b) => b.label))}
       brief={allBrief(shown.map((b) => b.label))}
       actions={shown.map((b) => <BigButton key={b.label} label={b.label} role={b.role ?? "choice"} onPress={b.press} />)}

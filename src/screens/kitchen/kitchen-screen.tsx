@@ -3,23 +3,31 @@ import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
+import { whoCalls } from "#walk/helper-case.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
+import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
+import { HELPER } from "#words/en/helper.ts";
 import { afterMealAnswer, didITakeIt, dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
+import { reminderButton } from "#words/en/reminders.ts";
 import { clock, dayAndMonth } from "#words/en/when.ts";
 import { markedName } from "#words/en/who.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 import { LumpsScreen } from "./lumps-screen.tsx";
+import { ReminderScreen } from "./reminder-screen.tsx";
+import { TodayScreen } from "./today-screen.tsx";
 
-type Wish = "meal" | "taken" | "low" | "answer" | "lumps";
+type Wish = "meal" | "taken" | "low" | "answer" | "remind" | "lumps";
 /** A small screen over the resting one. */
 export type KitchenView =
   | { at: "who"; wish: Wish }
-  | { at: "meal" | "taken" | "later" | "answer" | "lumps"; person: string }
+  | { at: "today" }
+  | { at: "meal" | "taken" | "later" | "answer" | "remind" | "lumps"; person: string }
   | { at: "answered"; person: string; lines: string[] };
 
 export interface KitchenScreenProps {
@@ -33,11 +41,13 @@ export interface KitchenScreenProps {
   views: readonly KitchenView[];
   onViews(views: readonly KitchenView[]): void;
   /** What the walk that has just ended has noted. */
-  noted: readonly string[] | null;
+  noted: { title?: string; lines: readonly string[] } | null;
   onRead(): void;
   onIntent(intent: Intent): void;
   onDayBook(): void;
   onDrawer(): void;
+  /** The page for whoever comes when somebody does not answer. */
+  onHelper(): void;
 }
 
 export function KitchenScreen(props: KitchenScreenProps) {
@@ -66,12 +76,19 @@ export function KitchenScreen(props: KitchenScreenProps) {
   if (props.noted) {
     const ok: ChoiceButton = { label: FIXED.ok, role: "main", press: props.onRead };
     return (
-      <ChoicesScreen {...common} chrome={{ ...chrome, onBack: props.onRead }} title={FIXED.saved} lines={props.noted} buttons={[ok]} />
+      <ChoicesScreen {...common} chrome={{ ...chrome, onBack: props.onRead }} title={props.noted.title ?? FIXED.saved} lines={props.noted.lines} buttons={[ok]} />
     );
   }
-  if (!view) return <Rest {...props} people={people} onWish={wish} />;
+  if (!view) return <Rest {...props} people={people} onWish={wish} onToday={() => setView({ at: "today" })} />;
 
   switch (view.at) {
+    case "today":
+      return <TodayScreen {...common} house={house} now={now} onIntent={onIntent} onDayBook={props.onDayBook} onDone={rest} />;
+    case "remind": {
+      const me = house.people[view.person];
+      const answered = (lines: string[]) => onViews([{ at: "answered", person: view.person, lines }]);
+      return me ? <ReminderScreen {...common} house={house} me={me} now={now} onIntent={onIntent} onAnswered={answered} /> : null;
+    }
     case "who":
       return (
         <ChoicesScreen
@@ -81,6 +98,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           lines={[FIXED.who]}
           buttons={people
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
+            .filter((p) => view.wish !== "remind" || standingReminder(p, now))
             .filter((p) => view.wish !== "lumps" || lumpQuestionDue(house, p, now))
             .map((p) => ({ label: markedName(p.person), press: () => go(view.wish, p) }))}
         />
@@ -141,7 +159,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
   }
 }
 
-function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wish): void }) {
+function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wish): void; onToday(): void }) {
   const { house, now, people, onWish, onIntent } = props;
   const open = people.filter((p) => p.walk);
   const free = people.filter((p) => !p.walk || maySetAside(p));
@@ -158,19 +176,27 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
     free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
   const didI: ChoiceButton = { label: FIXED.didI, press: () => onWish("taken") };
   const low: ChoiceButton = { label: FIXED.low, role: "stop", press: () => onWish("low") };
-  const tell: ChoiceButton[] = answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : [];
+  const help: ChoiceButton[] = whoCalls(house, now) ? [{ label: HELPER.button, press: props.onHelper }] : [];
+  const reminder = people.map((p) => standingReminder(p, now)).find((r) => r !== null);
+  const tell: ChoiceButton[] = [
+    ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : []),
+    ...(reminder ? [{ label: reminderButton(reminder), press: () => onWish("remind") }] : []),
+  ];
   // While it stands, the question about lumps has the place of the day book, which is behind Help too.
   const lumps = people.some((p) => lumpQuestionDue(house, p, now));
   const book: ChoiceButton = lumps
     ? { label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }
-    : { label: FIXED.dayBook, press: props.onDayBook };
+    : hasDue(house, now)
+      ? { label: TODAY.title, press: props.onToday }
+      : { label: FIXED.dayBook, press: props.onDayBook };
   // Four stand at once, the main one at the lower right. Of more, what presses comes first and the rest is behind More.
   const few = [didI, book, low, ...start];
-  const buttons = carryOn.length + tell.length === 0 ? few : [...carryOn, low, ...tell, didI, ...start, book];
+  const buttons = help.length + carryOn.length + tell.length === 0 ? few : [...help, ...carryOn, low, ...tell, didI, ...start, book];
   return (
     <ChoicesScreen
       title={dayAndMonth(now)}
       lines={nobody ? [FIXED.nobodyYet] : dueNow(house, now)}
+      calm={sayNext(house, now)}
       speaking={props.speaking}
       focusHeading={props.focusHeading}
       banner={props.banner}

@@ -12,6 +12,7 @@ import { type Offer, waitLeft } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
 import { type HouseState, stepOf } from "#walk/state.ts";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { HELPER } from "#words/en/helper.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
@@ -43,6 +44,8 @@ export interface WalkScreenProps {
   foodSaid: { text: string } | null;
   /** The number is to be pressed now, since it was not heard: its pad stands open. */
   padFor: NumberSlot | null;
+  /** While something calls: the page for whoever comes. */
+  onHelper: (() => void) | null;
   /** Kept by the page: Help over a half-typed number loses nothing. */
   typing: Typing | null;
   onTyping(next: Typing | null | ((now: Typing | null) => Typing | null)): void;
@@ -103,7 +106,8 @@ export function WalkScreen(props: WalkScreenProps) {
     ...(hasMain ? [] : pads),
     ...answers.filter((o) => o.role === "main").map((o) => button(o, house, onIntent)),
   ];
-  const { actions, rest } = split(all);
+  const helper: Act[] = props.onHelper ? [{ key: "helper", label: HELPER.button, role: "choice", press: props.onHelper }] : [];
+  const { actions, rest } = split(helper, all);
   if (others && rest.length > 0) {
     const buttons = rest.map((b) => ({ label: b.label, press: b.press }));
     return (
@@ -177,10 +181,11 @@ interface Act {
   press(): void;
 }
 
-/** Four buttons fit. Of more, the main one stays, or the first three; the others are one press away. By voice all are heard. */
-function split(all: readonly Act[]): { actions: readonly Act[]; rest: readonly Act[] } {
-  if (all.length <= 4) return { actions: all, rest: [] };
+/** Four buttons fit. Of more, the main one stays, or the first three, and the page for the helper before them; the others are one press away. By voice all are heard. */
+function split(first: readonly Act[], all: readonly Act[]): { actions: readonly Act[]; rest: readonly Act[] } {
+  if (first.length + all.length <= 4) return { actions: [...first, ...all], rest: [] };
   const mains = all.filter((a) => a.role === "main");
-  if (mains.length > 0) return { actions: mains, rest: all.filter((a) => a.role !== "main") };
-  return { actions: all.slice(0, 3), rest: all.slice(3) };
+  if (mains.length > 0) return { actions: [...first, ...mains], rest: all.filter((a) => a.role !== "main") };
+  const room = 3 - first.length;
+  return { actions: [...first, ...all.slice(0, room)], rest: all.slice(room) };
 }

@@ -16,6 +16,8 @@ export interface HearableButton {
 export interface HearableScreen {
   title: string;
   lines: readonly string[];
+  /** Shown after the lines and said with them; when they alone change, nothing is said. */
+  calm?: readonly string[];
   buttons: readonly HearableButton[];
   /** A number that may be said here. */
   number?: HearableNumber;
@@ -37,10 +39,10 @@ export const HearContext = createContext<Register>(() => undefined);
 /** Tells the ear and the mouth about this screen for as long as it is shown. byHand: nothing on it may be chosen by voice. */
 export function useHearable(screen: HearableScreen, byHand: boolean): void {
   const register = useContext(HearContext);
-  const { title, lines, buttons, deaf = false } = screen;
-  const what = JSON.stringify([title, lines, buttons.map((b) => b.label), byHand, deaf]);
+  const { title, lines, calm = [], buttons, deaf = false } = screen;
+  const what = JSON.stringify([title, lines, calm, buttons.map((b) => b.label), byHand, deaf]);
   useEffect(() => {
-    register({ title, lines, buttons: byHand ? [] : buttons, deaf });
+    register({ title, lines, calm, buttons: byHand ? [] : buttons, deaf });
   }, [register, what]);
   useEffect(() => () => register(null), [register]);
 }

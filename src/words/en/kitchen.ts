@@ -7,11 +7,14 @@ import type { RapidDose } from "#walk/doses.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
+import { standingReminder } from "#walk/reminders.ts";
 import { type HouseState, type PersonState, stepOf } from "#walk/state.ts";
 import { isWatched } from "#walk/steps/no-meal.ts";
 import { ago, unitsOf } from "./amounts.ts";
+import { sayClockDoubt } from "./due.ts";
 import { FIXED } from "./fixed.ts";
 import { sayLumpsDue } from "./lumps.ts";
+import { sayStanding } from "./reminders.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
 /** Long-acting insulin goes by its own clock, and this book has no walk for it yet. */
@@ -71,6 +74,7 @@ const STEP_NAMES: Readonly<Record<string, string>> = {
   eat: "eating",
   done: "the end",
   low: "the low",
+  ill: "an ill day",
   mishap: "what went wrong",
   "needle question": "the needle",
 };
@@ -99,7 +103,7 @@ export const sayCaller = (house: HouseState, me: PersonState): string =>
 /** What calls on the kitchen screen, the most urgent first. */
 export function dueNow(house: HouseState, now: Stamp): string[] {
   const sure = house.doubt === null;
-  return Object.values(house.people).flatMap((me) => {
+  const lines = Object.values(house.people).flatMap((me) => {
     const lines: string[] = [];
     if (me.walk?.low) lines.push(sayLowCall(house, me));
     if (me.bell) {
@@ -110,9 +114,12 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
     const open = unfinished(house, me, now);
     if (open) lines.push(open);
     if (mealQuestionDue(me, now, sure)) lines.push(`${me.person.name}, how much of the meal did you eat?`);
+    const reminder = standingReminder(me, now);
+    if (reminder) lines.push(...sayStanding(me, reminder));
     if (lumpQuestionDue(house, me, now)) lines.push(sayLumpsDue(me));
     return lines;
   });
+  return [...lines, ...sayClockDoubt(house)];
 }
 
 /** The numbers to call, always shown. */

@@ -17,6 +17,12 @@ export function sayReminder(me: PersonState, reminder: Reminder): string[] {
     : [`${name}, no ${insulinOf(me, reminder.insulinId)} is in the book today.`, "Look at the clock and at your card."];
 }
 
+export const REMINDER = { title: "Not in the book", meal: (meal: string) => `About ${meal}`, background: "About the insulin" } as const;
+
+/** On the kitchen screen, while the question stands. */
+export const reminderButton = ({ reminder }: CalledReminder): string =>
+  reminder.of === "meal" ? REMINDER.meal(reminder.meal) : REMINDER.background;
+
 /** On its own screen, with its answers. */
 export const sayStanding = (me: PersonState, { reminder, answer }: CalledReminder): string[] => [
   ...sayReminder(me, reminder),

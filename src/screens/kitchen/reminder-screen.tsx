@@ -1,0 +1,53 @@
+// The question of a reminder with its answers: what is missing may be begun, was done elsewhere, or waits.
+import type { ComponentChildren } from "preact";
+import type { Intent } from "#events/intent.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { Chrome } from "#screens/shared/bar.tsx";
+import { reminderOffers, standingReminder } from "#walk/reminders.ts";
+import type { HouseState, PersonState } from "#walk/state.ts";
+import { labelOf } from "#words/en/labels.ts";
+import { afterReminder, REMINDER, sayStanding } from "#words/en/reminders.ts";
+import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+
+export interface ReminderScreenProps {
+  house: HouseState;
+  me: PersonState;
+  now: Stamp;
+  speaking: number;
+  focusHeading: boolean;
+  chrome: Chrome;
+  banner: ComponentChildren;
+  onIntent(intent: Intent): void;
+  /** What was said was noted: these lines come next. */
+  onAnswered(lines: string[]): void;
+}
+
+export function ReminderScreen({ house, me, now, onIntent, onAnswered, ...common }: ReminderScreenProps) {
+  const standing = standingReminder(me, now);
+  if (!standing) return null;
+  const { reminder } = standing;
+  const person = me.person.id;
+  const begin: Intent =
+    reminder.of === "meal"
+      ? { do: "open meal", person, meal: reminder.meal }
+      : { do: "open background", person, at: reminder.at, insulin: reminder.insulinId };
+  const buttons: ChoiceButton[] = [
+    ...reminderOffers(me, now).flatMap((o): ChoiceButton[] => {
+      if (o.offer !== "press" || o.intent.do !== "answer reminder") return [];
+      const { intent } = o;
+      const { shown, said } = labelOf(intent, house);
+      return [
+        {
+          label: shown,
+          also: said.slice(1),
+          press: () => {
+            onIntent(intent);
+            onAnswered(afterReminder(me, intent.answer));
+          },
+        },
+      ];
+    }),
+    { label: labelOf(begin, house).shown, role: "main", press: () => onIntent(begin) },
+  ];
+  return <ChoicesScreen {...common} title={REMINDER.title} lines={sayStanding(me, standing)} buttons={buttons} />;
+}

@@ -1,0 +1,41 @@
+// Today's list, one press from the kitchen screen; in doubt the clock is asked about first.
+import type { ComponentChildren } from "preact";
+import type { Intent } from "#events/intent.ts";
+import type { Stamp } from "#events/stamp.ts";
+import type { Chrome } from "#screens/shared/bar.tsx";
+import { asksClock } from "#walk/reminders.ts";
+import type { HouseState } from "#walk/state.ts";
+import { sayToday, TODAY } from "#words/en/due.ts";
+import { FIXED } from "#words/en/fixed.ts";
+import { dayAndMonth, timeOfDay } from "#words/en/when.ts";
+import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+
+export interface TodayScreenProps {
+  house: HouseState;
+  now: Stamp;
+  speaking: number;
+  focusHeading: boolean;
+  chrome: Chrome;
+  banner: ComponentChildren;
+  onIntent(intent: Intent): void;
+  onDayBook(): void;
+  onDone(): void;
+}
+
+export function TodayScreen({ house, now, onIntent, onDayBook, onDone, ...common }: TodayScreenProps) {
+  if (asksClock(house)) {
+    const buttons: ChoiceButton[] = [
+      { label: FIXED.dayBook, press: onDayBook },
+      { label: TODAY.wrong, also: ["no"], press: () => onIntent({ do: "doubt clock" }) },
+      { label: TODAY.right, also: ["yes"], role: "main", press: () => onIntent({ do: "agree clock" }) },
+    ];
+    const set = house.doubt === "the person said no" ? [TODAY.clockWrong] : [];
+    const lines = [...set, `It is ${dayAndMonth(now)}.`, `The time is ${timeOfDay(now)}.`, "Is that right?"];
+    return <ChoicesScreen {...common} title="Day and time" lines={lines} buttons={buttons} />;
+  }
+  const buttons: ChoiceButton[] = [
+    { label: FIXED.dayBook, press: onDayBook },
+    { label: FIXED.ok, role: "main", press: onDone },
+  ];
+  return <ChoicesScreen {...common} title={TODAY.title} lines={sayToday(house, now)} buttons={buttons} />;
+}
