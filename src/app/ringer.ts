@@ -3,15 +3,19 @@
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
-import { type BellLevel, bellNow, CALL_EVERY_SECONDS } from "#walk/bell.ts";
+import { type AlertKind, alertOf, alertOfBell, isMoreUrgent } from "#walk/alerts.ts";
+import { bellNow } from "#walk/bell.ts";
 import { waitOver } from "#walk/context.ts";
 import { callers, frontPerson, HANDS_FULL } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
 
 export interface Ring {
   person: string;
-  level: Exclude<BellLevel, "quiet">;
+  level: "calling" | "insistent" | "loud";
 }
+
+/** Our choice, no source: so long a tone and its words take, and another person's call waits for them, unless it is the more urgent one. */
+const ONE_VOICE_MS = 10_000;
 
 /** Our choice, no source: a screen that nobody answers for so long keeps no bell waiting; longer where the hands are full. */
 const UNATTENDED_MS = 2 * MINUTE;
@@ -29,7 +33,9 @@ function unattended(walk: Walk, now: Stamp, sure: boolean): boolean {
 const OWN_STEPS: readonly string[] = ["put away", "eat", "done", "mishap"];
 
 export class Ringer {
-  private readonly rang = new Map<string, { mono: number; level: BellLevel }>();
+  private readonly rang = new Map<string, { mono: number; kind: AlertKind }>();
+  /** What sounded last, for whomever. */
+  private last: { person: string; mono: number; kind: AlertKind } | null = null;
   private waiting: string | null = null;
 
   /**
@@ -45,19 +51,31 @@ export class Ringer {
       if (!walk || unattended(walk, now, sure)) return true;
       return front === p ? OWN_STEPS.includes(stepOf(walk)) : edge && others.includes(p);
     };
-    return Object.values(house.people).flatMap((p): Ring[] => {
-      const id = p.person.id;
-      const level = levelOf(p, now, sure);
-      if (level === null) this.rang.delete(id);
-      if (level === null || level === "quiet") return [];
+    const due = Object.values(house.people).flatMap((p): { person: string; kind: AlertKind }[] => {
+      const person = p.person.id;
+      const kind = kindOf(p, now, sure);
+      if (kind === "over") this.rang.delete(person);
+      if (kind === "over" || kind === "quiet") return [];
       // A low that needs help waits for nobody's step.
       if (!p.walk?.low?.callRaised && !mayRing(p)) return [];
-      const last = this.rang.get(id);
-      const every = CALL_EVERY_SECONDS[level] ?? Number.POSITIVE_INFINITY;
-      if (last && last.level === level && now.mono - last.mono < every * 1000) return [];
-      this.rang.set(id, { mono: now.mono, level });
-      return [{ person: id, level }];
+      const last = this.rang.get(person);
+      const every = alertOf(kind).everySeconds ?? Number.POSITIVE_INFINITY;
+      return last && last.kind === kind && now.mono - last.mono < every * 1000 ? [] : [{ person, kind }];
     });
+    const [first] = due.toSorted((a, b) => (isMoreUrgent(a.kind, b.kind) ? -1 : isMoreUrgent(b.kind, a.kind) ? 1 : 0));
+    if (!first || this.isSpokenOver(first, now)) return [];
+    const { tone } = alertOf(first.kind);
+    if (tone === "note") return [];
+    this.rang.set(first.person, { mono: now.mono, kind: first.kind });
+    this.last = { ...first, mono: now.mono };
+    return [{ person: first.person, level: tone }];
+  }
+
+  /** One voice at a time: a call for somebody else lets the last one be said, unless it is the more urgent of the two. */
+  private isSpokenOver(next: { person: string; kind: AlertKind }, now: Stamp): boolean {
+    const { last } = this;
+    if (last === null || last.person === next.person || now.mono < last.mono) return false;
+    return now.mono - last.mono < ONE_VOICE_MS && !isMoreUrgent(next.kind, last.kind);
   }
 
   /** True once, when the wait on the screen has just ended: who cannot see or hear words waits for this tone. */
@@ -74,11 +92,13 @@ export class Ringer {
   }
 }
 
-/** A low with its call raised is the loud call (promise 13); while a low is treated, it comes before the meal. null: nothing rings. */
-function levelOf(p: PersonState, now: Stamp, sure: boolean): BellLevel | null {
+/** A low with its call raised is the loud call (promise 13); while a low is treated, it comes before the meal. */
+function kindOf(p: PersonState, now: Stamp, sure: boolean): AlertKind | "quiet" | "over" {
   if (p.walk?.low) {
     const age = oldestAge(p.walk.touchedAt, now, sure) ?? 0;
-    return p.walk.low.callRaised && age < LOW_RINGS_MS ? "loud" : null;
+    return p.walk.low.callRaised && age < LOW_RINGS_MS ? "low, call raised" : "over";
   }
-  return p.bell ? bellNow(p.bell, now, sure).level : null;
+  if (!p.bell) return "over";
+  const { level } = bellNow(p.bell, now, sure);
+  return level === "quiet" ? "quiet" : alertOfBell(level);
 }

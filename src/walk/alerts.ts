@@ -104,5 +104,5 @@ export function alertOf(kind: AlertKind): Alert {
   return found;
 }
 
-/** 0 the most urgent. */
-export const rank = (kind: AlertKind): number => ALERTS.findIndex((alert) => alert.kind === kind);
+const rank = (kind: AlertKind): number => ALERTS.findIndex((alert) => alert.kind === kind);
+export const isMoreUrgent = (a: AlertKind, b: AlertKind): boolean => rank(a) < rank(b);

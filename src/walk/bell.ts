@@ -29,9 +29,6 @@ export function bellNow(bell: Bell, now: Stamp, sure: boolean): BellNow {
   return { level: ms < half ? "calling" : "insistent", minutes, untilCallMs: 0, pastLatest };
 }
 
-/** Seconds between two calls at a level: more insistent, never a continuous noise. Our choice: see "Waits and numbers". */
-export const CALL_EVERY_SECONDS: Readonly<Record<BellLevel, number | null>> = { quiet: null, calling: 120, insistent: 60, loud: 30 };
-
 /** Minutes past the latest at which the silence is written down. */
 export const SILENCE_WRITTEN_AT = [0, 5, 15, 30, 60] as const;
 
