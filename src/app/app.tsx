@@ -107,7 +107,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
     <>
       {notices}
       {others.map((p) => (
-        <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p)} />
+        <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p, now)} />
       ))}
       {tonesDue(house) && !hasTones() ? <Banner kind="wait" icon={<BellIcon />} text={FIXED.soundOff} /> : null}
       {desk.walkPart.needed.value ? <Banner kind="wait" text={FIXED.walkComes} /> : null}

@@ -54,7 +54,7 @@ export class Bells {
     const me = house.people[person];
     if (!me?.walk) return;
     const text = me.walk.low
-      ? sayLowCall(house, me)
+      ? sayLowCall(house, me, now)
       : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));

@@ -69,20 +69,20 @@ describe("a low that needs help", () => {
     expect(rungWhileNobodyAnswers(t, 7)).toEqual(new Set(["odile loud"]));
     t.send({ do: "leave" });
     expect(rungWhileNobodyAnswers(t, 1)).toEqual(new Set(["odile loud"]));
-    expect(dueNow(t.state, t.now)[0]).toBe("Odile has a low. Call 911.");
+    expect(dueNow(t.state, t.now)[0]).toBe("Call 911 now. Odile has a low.");
   });
 
   it("falls silent an hour after the last answer, and stays on the screen", () => {
     const t = table().send({ do: "open low", person: "odile" }, { do: "cannot swallow" });
     t.pass(61 * 60);
     expect(new Ringer().due(t.state, t.now, true)).toEqual([]);
-    expect(dueNow(t.state, t.now)[0]).toBe("Odile has a low. Call 911.");
+    expect(dueNow(t.state, t.now)[0]).toBe("Call 911 now. Odile has a low.");
   });
 
   it("is never announced to the other person as a meal", () => {
     const t = table().send({ do: "open low", person: "odile" });
     const me = t.state.people.odile;
-    expect(me && sayCaller(t.state, me)).toBe("Odile has a low. Sugar first.");
+    expect(me && sayCaller(t.state, me, t.now)).toBe("Odile has a low. Sugar first.");
   });
 });
 

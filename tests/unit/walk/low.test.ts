@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { Hearer } from "#events/person.ts";
+import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { sugarsOffered } from "#walk/steps/low.ts";
+import { sayWalk } from "#words/en/steps.ts";
 import { bring, led, me, odileAlone, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
 
@@ -8,8 +11,16 @@ const tablets = sugarsOffered()[0] ?? { food: { id: "none" }, grams: 0 };
 const sugar = { do: "took sugar", food: tablets.food.id, grams: tablets.grams } as const;
 const MINUTE = 60;
 
+/** Who can hear a call: the tests above the last group have somebody in the house. */
+function withHearer(t: Table, hearer: Hearer | null): Table {
+  const { household } = t.state;
+  if (household) t.state = { ...t.state, household: { ...household, ...(hearer ? { hearer } : {}) } };
+  return t;
+}
+
 /** A low reading in a meal walk, read back and given twice since it lies outside the usual band. */
-const lowAt = (text: string): Table => twice(odileAt("reading"), "reading", text);
+const lowAt = (text: string, hearer: Hearer | null = { who: "always" }): Table =>
+  twice(withHearer(odileAt("reading"), hearer), "reading", text);
 const recheck = (t: Table, text: string): Table =>
   Number(text) < 80 ? twice(t, "recheck after low", text) : t.number("recheck after low", text);
 const doing = (t: Table) =>
@@ -147,5 +158,62 @@ describe("a low (promise 13)", () => {
     t.send({ do: "finish" });
     expect(me(t)).toMatchObject({ walk: null, cleanWalks: 0 });
     expect(me(bring(t, "done").send({ do: "finish" })).cleanWalks).toBe(1);
+  });
+});
+
+// Up to three treatments, then a call (JBDS 01, 4th edition 2020); sooner below 54 mg/dL, 3.0 mmol/L (level 2, ADA Standards of Care section 6), and
+// sooner where nobody can hear the tablet call: our choice, no source.
+describe("a low of somebody whom nobody can hear", () => {
+  const failed = (hearer: Hearer | null, ...readings: string[]): number => {
+    const t = lowAt("66", hearer);
+    for (const [i, text] of readings.entries()) {
+      t.send(sugar);
+      t.pass(15 * MINUTE);
+      recheck(t, text);
+      if (calls(t).length > 0) return i + 1;
+    }
+    return 0;
+  };
+
+  it("is called for after the second failed reading, and after the first one below 54", () => {
+    expect(failed({ who: "nobody" }, "66", "66", "66")).toBe(2);
+    expect(failed({ who: "nobody" }, "53", "66", "66")).toBe(1);
+    expect(failed({ who: "nobody" }, "54", "66", "66")).toBe(2);
+  });
+
+  it("is taken for that wherever it is not known who can hear", () => {
+    expect(failed(null, "66", "66", "66")).toBe(2);
+  });
+
+  it("waits for the third, or the second below 54, where somebody is in the house at that hour", () => {
+    expect(failed({ who: "always" }, "66", "66", "66")).toBe(3);
+    expect(failed({ who: "always" }, "53", "53", "66")).toBe(2);
+    // The table stands at noon.
+    expect(failed({ who: "between", from: "08:00", until: "18:00" }, "66", "66", "66")).toBe(3);
+    expect(failed({ who: "between", from: "18:00", until: "08:00" }, "66", "66", "66")).toBe(2);
+  });
+
+  it("is not counted as heard while the clock is in doubt", () => {
+    const t = lowAt("66", { who: "between", from: "08:00", until: "18:00" }).send(sugar);
+    t.pass(15 * MINUTE);
+    recheck(t, "66").send(sugar);
+    t.restart(15 * MINUTE);
+    expect(t.step()).toBe("low");
+    t.send({ do: "read word", word: "LO", via: "touch" });
+    expect(calls(t)).toEqual(["still low"]);
+  });
+
+  it("is told the number first; with somebody near, to call for them first", () => {
+    const says = (hearer: Hearer | null): string[] => {
+      const t = lowAt("66", hearer);
+      for (const text of ["66", "53"]) {
+        t.send(sugar);
+        t.pass(15 * MINUTE);
+        if (calls(t).length === 0) recheck(t, text);
+      }
+      return sayWalk(t.state, t.now, GUARDS)?.lines ?? [];
+    };
+    expect(says({ who: "nobody" })[0]).toBe("Call 911 now.");
+    expect(says({ who: "always" })).toEqual(expect.arrayContaining(["Call for whoever is in the house.", "Nobody comes? Call 911 now."]));
   });
 });

@@ -31,7 +31,7 @@ describe("feeling low without a meter or a strip", () => {
     expect(lines(t)).toContain("There is no number. Treat it as a low. Do not stay alone.");
     treated(t);
     expect(led(t, noMeter)).toEqual(["cannot measure", "call raised"]);
-    expect(lines(t)).toContain("Call 911.");
+    expect(lines(t)).toContain("Call 911 now.");
   });
 
   it("never ends the low and never leads to a dose", () => {
