@@ -9,6 +9,8 @@ const plain = <T extends string>(type: T) => z.object({ type: z.literal(type) })
 // 7 pen
 const helperNamed = z.object({ type: z.literal("helper named"), name: z.string() });
 const penPicked = z.object({ type: z.literal("pen picked"), pen: z.string(), how: z.enum(["mark", "scan"]) });
+/** The name printed on the pen, as it was read by whoever holds it. */
+const penNameRead = z.object({ type: z.literal("pen name read"), fits: z.boolean() });
 const insulinLooked = z.object({
   type: z.literal("insulin looked at"),
   look: z.enum(["as it should be", "clumped", "frozen", "overheated"]),
@@ -65,6 +67,7 @@ const notInjected = plain("needle did not go in");
 export const needleEvents = [
   helperNamed,
   penPicked,
+  penNameRead,
   insulinLooked,
   insulinMixed,
   needleFitted,

@@ -11,7 +11,8 @@ export const toldDose = z.object({
   /** Tagged reasons and cautions of rules/card, kept as they were so that the day book can say them again. */
   why: z.array(z.looseObject({ reason: z.string() })),
   cautions: z.array(z.looseObject({ caution: z.string() })),
-  timing: z.enum(["before eating", "with the first bite", "after eating"]),
+  /** "by the clock": background insulin, whatever is eaten. */
+  timing: z.enum(["before eating", "with the first bite", "after eating", "by the clock"]),
   /** "card", or who gave the number by telephone (promise 5). */
   by: z.string(),
 });
@@ -31,5 +32,7 @@ export const numberSlot = z.enum([
   "left in window",
   "recheck",
   "recheck after low",
+  "reading when ill",
+  "ketones",
 ]);
 export type NumberSlot = z.infer<typeof numberSlot>;

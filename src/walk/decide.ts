@@ -11,13 +11,16 @@ import { contextOf, type Outcome } from "./context.ts";
 import { type Fact, fold } from "./fold.ts";
 import { GUARDS, type Guards } from "./guards.ts";
 import { lumpEvents } from "./lump-question.ts";
+import { mealAnswered } from "./meal-answer.ts";
 import { clockQuestion, fits, frontPerson, offers } from "./offers.ts";
+import { openingFacts, toldLater } from "./openings.ts";
 import type { Refusal } from "./refusal.ts";
 import { reminderAnswered, reminderFacts } from "./reminders.ts";
 import { type HouseState, stepOf } from "./state.ts";
+import { unansweredIll } from "./steps/ill.ts";
 import { standsAtNeedle } from "./steps/inject.ts";
 import { unansweredLow } from "./steps/low.ts";
-import { report, toldInKitchen } from "./steps/mishap.ts";
+import { report } from "./steps/mishap.ts";
 import { oldNeedle } from "./steps/old-needle.ts";
 import { STEPS } from "./steps.ts";
 
@@ -71,10 +74,10 @@ function bellFacts(house: HouseState, now: Stamp): NewFact[] {
   });
 }
 
-/** A low that nobody answers goes to the loud call (promise 13). */
+/** A low that nobody answers goes to the loud call (promise 13), and so does the question about danger signs. */
 function lowFacts(house: HouseState, now: Stamp): NewFact[] {
   return Object.values(house.people).flatMap((p) =>
-    p.walk && unansweredLow(p.walk, now, house.doubt === null)
+    p.walk && (unansweredLow(p.walk, now, house.doubt === null) || unansweredIll(p.walk, now, house.doubt === null))
       ? [{ person: p.person.id, walk: p.walk.id, event: { type: "call raised" as const, why: "no answer" as const } }]
       : [],
   );
@@ -154,12 +157,6 @@ function whyNotLater(intent: Extract<Intent, { do: "tell a dose later" }>): Refu
   return null;
 }
 
-/** A walk that was open is over when another one takes its place. */
-function setAside(house: HouseState, person: string): NewFact[] {
-  const walk = house.people[person]?.walk;
-  return walk ? [{ person, walk: walk.id, event: { type: "walk ended", how: "stopped" } }] : [];
-}
-
 /** Intents of the kitchen screen and of the clock; null when the intent belongs to the walk in front. */
 function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[] | null {
   const own = (person: string, walk: string | null, event: Happened): NewFact => ({ person, walk, event });
@@ -168,40 +165,10 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
       return [{ person: null, walk: null, event: { type: "clock agreed" } }];
     case "doubt clock":
       return [{ person: null, walk: null, event: { type: "clock doubted", why: "the person said no" } }];
-    case "open meal":
-      return [...setAside(house, intent.person), own(intent.person, walkId, { type: "walk opened", kind: "meal", meal: intent.meal })];
-    case "open low": {
-      const walk = house.people[intent.person]?.walk;
-      const low: Happened = { type: "low began", because: "feels strange" };
-      // After the needle the walk is kept: its bell rings, and its question is still to be answered.
-      if (walk?.injectOpened) {
-        const turn = house.front === intent.person ? [] : [own(intent.person, walk.id, { type: "walk turned to" })];
-        return [...turn, own(intent.person, walk.id, low)];
-      }
-      return [
-        ...setAside(house, intent.person),
-        own(intent.person, walkId, { type: "walk opened", kind: "low", meal: null }),
-        own(intent.person, walkId, low),
-      ];
-    }
-    case "open mishap":
-      return [{ type: "walk opened" as const, kind: "mishap" as const, meal: null }, ...toldInKitchen(intent.mishap)].map((event) =>
-        own(intent.person, walkId, event),
-      );
-    case "turn to":
-      return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk turned to" })];
-    case "set aside":
-      return [own(intent.person, house.people[intent.person]?.walk?.id ?? null, { type: "walk ended", how: "stopped" })];
-    case "answer meal": {
-      const me = house.people[intent.person];
-      const of = me?.mealQuestion?.walk ?? null;
-      const answered = own(intent.person, of, { type: "meal answered", ate: intent.ate });
-      // Whoever says how much was eaten is done, Done pressed or not.
-      const over = me?.walk && me.walk.id === of && stepOf(me.walk) === "done";
-      return over ? [answered, own(intent.person, of, { type: "walk ended", how: "whole walk" })] : [answered];
-    }
+    case "answer meal":
+      return mealAnswered(house, intent.person, intent.ate, walkId);
     case "tell a dose later":
-      return [own(intent.person, null, { type: "dose told later", units: intent.units, minutesAgo: intent.minutesAgo })];
+      return [own(intent.person, null, toldLater(house.people[intent.person], intent))];
     case "answer reminder":
       return [own(intent.person, null, reminderAnswered(intent))];
     case "feel for lumps":
@@ -209,7 +176,7 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
     case "lump is gone":
       return lumpEvents(intent, walkId).map((event) => own(intent.person, null, event));
     default:
-      return null;
+      return openingFacts(house, intent, walkId);
   }
 }
 

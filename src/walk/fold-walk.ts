@@ -1,12 +1,13 @@
 // One fact of a walk into the state of that walk. Silent and total: no clock, no refusal.
 import type { Happened } from "#events/happened.ts";
-import type { WaitFor } from "#events/happened-walk.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { illBegun, illHeard, illWith, readingInIll } from "./fold-ill.ts";
+import { lowBegun, lowInWait, readingInLow } from "./fold-low.ts";
 import { freshPenCheck } from "./fresh.ts";
 import type { Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
-import type { Draft, Low, PenCheck } from "./walk-parts.ts";
+import type { Draft, PenCheck } from "./walk-parts.ts";
 
 const quiet = { draft: null, wait: null, waitDone: null } as const;
 
@@ -15,16 +16,6 @@ function given(walk: Walk, event: Extract<Happened, { type: "number given" }>, a
   // Given a second time for its digits, it is as old as the first time.
   const since = first !== null && walk.draft ? walk.draft.at : at;
   return { slot: event.slot, text: event.text, via: event.via, helper: event.helper, first, at: since };
-}
-
-function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
-  return { ...low, due: "treat", noMeter: false, readings: [...low.readings, { glucose, word }] };
-}
-
-/** A good reading while a meal is still missing: whoever was called for has nothing more to be called for. */
-function lowInWait(low: Low, waits: WaitFor): Low {
-  if (waits === "recheck") return { ...low, due: "recheck" };
-  return waits === "watch" ? { ...low, due: "recheck", callRaised: false, cannotSwallow: false, helpSteps: 0 } : low;
 }
 
 /** Common practice, no source: a needle that gives nothing two times is taken for blocked. */
@@ -92,11 +83,16 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "reading taken": {
       // As old as when it was given, not as when it was agreed to.
       const reading = { glucose: event.glucose, word: null, source: event.source, at: walk.draft?.at ?? at, via: event.via };
-      return { ...walk, ...quiet, unitAgreed: null, reading, low: walk.low ? readingInLow(walk.low, event.glucose, null) : null };
+      const low = walk.low ? readingInLow(walk.low, event.glucose, null) : null;
+      return readingInIll({ ...walk, ...quiet, unitAgreed: null, his: 0, reading, low }, { glucose: event.glucose, word: null });
     }
     case "meter word read": {
       const reading = { glucose: null, word: event.word, source: "finger" as const, at, via: event.via };
-      return { ...walk, ...quiet, reading, low: walk.low ? readingInLow(walk.low, null, event.word) : null };
+      const low = walk.low ? readingInLow(walk.low, null, event.word) : null;
+      return readingInIll(
+        { ...walk, ...quiet, his: event.word === "HI" ? walk.his + 1 : 0, reading, low },
+        { glucose: null, word: event.word },
+      );
     }
     case "reading grew old":
       return withoutAll(walk, ["reading", "card", "dial"]);
@@ -105,20 +101,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "high advice heard":
       return { ...walk, highHeard: true };
     case "low began":
-      return {
-        ...walk,
-        ...quiet,
-        low: {
-          because: event.because,
-          rounds: [],
-          readings: walk.reading ? [{ glucose: walk.reading.glucose, word: walk.reading.word }] : [],
-          due: "treat",
-          callRaised: false,
-          cannotSwallow: false,
-          noMeter: false,
-          helpSteps: 0,
-        },
-      };
+      return { ...walk, ...quiet, low: lowBegun(walk.reading, event.because) };
     case "sugar taken":
       return walk.low
         ? {
@@ -129,13 +112,25 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
           }
         : walk;
     case "cannot measure":
-      return walk.low ? { ...walk, ...quiet, low: { ...walk.low, noMeter: true, due: "treat" } } : walk;
+      return walk.low ? { ...walk, ...quiet, low: { ...walk.low, noMeter: true, due: "treat" } } : illWith(walk, { noMeter: true });
     case "help step done":
       return walk.low ? { ...walk, low: { ...walk.low, helpSteps: event.step } } : walk;
     case "call raised":
       return walk.low
         ? { ...walk, low: { ...walk.low, callRaised: true, cannotSwallow: walk.low.cannotSwallow || event.why === "cannot swallow" } }
-        : walk;
+        : illWith(walk, { callRaised: true });
+    case "ill began":
+      return illBegun(walk, event.because);
+    case "danger signs answered":
+      return illWith(walk, { danger: event.any });
+    case "ketones read":
+      return illWith(walk, { ketones: event.value, noStrips: false });
+    case "cannot test ketones":
+      return illWith(walk, { noStrips: true });
+    case "ill advice heard":
+      return illHeard(walk, event);
+    case "ill ended":
+      return { ...walk, ...quiet, ill: null };
     case "low ended":
       return { ...walk, ...quiet, low: null, afterLow: true };
     case "exercise answered":
@@ -162,6 +157,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
       return { ...walk, helper: event.name };
     case "pen picked":
       return { ...walk, penCheck: { ...walk.penCheck, pen: event.pen } };
+    case "pen name read":
+      return { ...walk, penCheck: event.fits ? { ...walk.penCheck, named: true } : freshPenCheck };
     case "insulin looked at":
       return event.look === "as it should be"
         ? { ...walk, penCheck: { ...walk.penCheck, looked: true } }

@@ -7,6 +7,7 @@ import type { PenCheck } from "./walk-parts.ts";
 export const freshPenCheck: PenCheck = {
   again: false,
   pen: null,
+  named: false,
   looked: false,
   mixed: false,
   needle: false,
@@ -33,8 +34,10 @@ export function freshWalk(id: string, opened: Of<"walk opened">, at: Stamp): Wal
     wash: null,
     reading: null,
     readingLeftOut: false,
+    his: 0,
     highHeard: false,
     low: null,
+    ill: null,
     afterLow: false,
     sugarEaten: [],
     exercise: null,

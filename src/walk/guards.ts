@@ -1,52 +1,29 @@
 // The checks that the promises stand on, one function each, so that each can be taken out once and seen to be missed.
 import type { DoseCard } from "#events/card.ts";
-import { DAY, type Glucose, MINUTE, type Units } from "#events/quantity.ts";
+import { type Glucose, MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
+import { lookUpBackground } from "#rules/card/background.ts";
 import { care as careOf } from "#rules/card/care.ts";
 import { COULD_STILL_ACT_MINUTES } from "#rules/card/correction-limit.ts";
 import { lookUp, type Situation } from "#rules/card/lookup.ts";
 import { classify } from "#rules/glucose/classify.ts";
 import { whyNotPen } from "#rules/pen/check.ts";
 import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
-import type { RapidDose } from "./doses.ts";
+import { backgroundWindowOf } from "./background-window.ts";
+import { atLeastAgo, logVouches, totalAgo, type Window } from "./guards-window.ts";
 import type { HouseState, PersonState, Walk } from "./state.ts";
 import type { ReadingAnswer } from "./walk-parts.ts";
 
-/** Is a second mealtime dose possible? Doubt counts as possible (promises 10 and 14). */
-export type Window =
-  | { is: "clear" }
-  | { is: "a dose inside"; minutesAgo: number | null; units: Units | null; certain: boolean }
-  | { is: "not known" };
-
-/** Our choice, no source: hours are told roughly, so "three hours ago" is taken as two at least. */
-const TOLD_ROUGHLY_MINUTES = 60;
-
-/** Minutes that a dose lay back at least when it was told: a time that nobody knows is still not later than the telling. */
-const atLeastAgo = (dose: RapidDose): number => Math.max(0, (dose.agoMinutes ?? 0) - (dose.walk === null ? TOLD_ROUGHLY_MINUTES : 0));
-
 function windowOf(house: HouseState, me: PersonState, now: Stamp): Window {
-  const sure = house.doubt === null;
   const minutes = me.card?.card.windowMinutes ?? null;
   // Left blank, the card tells no dose; a dose that may still act is said all the same.
   const windowMs = (minutes ?? COULD_STILL_ACT_MINUTES) * MINUTE;
   for (const dose of me.doses) {
-    const ms = elapsed(dose.at, now, sure);
-    const total = ms === null ? null : ms + atLeastAgo(dose) * MINUTE;
-    if (total === null || total < windowMs) {
-      return {
-        is: "a dose inside",
-        minutesAgo: ms === null || dose.agoMinutes === null ? null : Math.floor(ms / MINUTE) + dose.agoMinutes,
-        units: dose.units,
-        certain: dose.certain,
-      };
-    }
+    const ago = totalAgo(dose, now, house.doubt === null);
+    if (ago.atLeastMs === null || ago.atLeastMs < windowMs)
+      return { is: "a dose inside", minutesAgo: ago.minutes, units: dose.units, certain: dose.certain };
   }
-  if (minutes === null) return { is: "not known" };
-  if (!sure || house.clearSince === null || now.wall - house.clearSince < windowMs) return { is: "not known" };
-  // A day without any entry: a dose may have been taken elsewhere.
-  if (house.last && now.wall - house.last.wall > DAY) return { is: "not known" };
-  if (house.unreadable.some((wall) => wall === null || now.wall - wall < windowMs)) return { is: "not known" };
-  return { is: "clear" };
+  return minutes !== null && logVouches(house, windowMs, now) ? { is: "clear" } : { is: "not known" };
 }
 
 function recentDoses(me: PersonState, now: Stamp, sure: boolean): Situation["recent"] {
@@ -89,7 +66,7 @@ const dialFits = (dialled: Units, told: Units): boolean => dialled === told;
 /** Is this number to be asked for a second time, digit by digit (promise 8)? */
 function digitsAgain(slot: string, via: string, outsideUsualBand: boolean): boolean {
   if (slot === "grams" || slot === "servings") return outsideUsualBand;
-  if (slot === "reading" || slot === "recheck after low") return outsideUsualBand;
+  if (slot === "reading" || slot === "recheck after low" || slot === "reading when ill") return outsideUsualBand;
   if (slot === "dial") return via === "voice";
   return slot === "telephoned number";
 }
@@ -105,11 +82,13 @@ function whyNotInject(walk: Walk, told: boolean): "no dose told" | "dial" | "pen
 
 export const GUARDS = {
   windowOf,
+  backgroundWindowOf,
   recentDoses,
   possibleDoses,
   readingIsOld,
   isLow,
   lookUp,
+  lookUpBackground,
   whyNotPen,
   dialFits,
   digitsAgain,

@@ -8,11 +8,12 @@ import { backEvents } from "./back.ts";
 import { bellNow } from "./bell.ts";
 import { contextOf, type Offer, press, waitOver } from "./context.ts";
 import { GUARDS, type Guards } from "./guards.ts";
+import { backgroundDosesOf, backgroundInsulins, isBackground } from "./insulin.ts";
 import { lumpOffers } from "./lump-question.ts";
-import { reminderOffers } from "./reminders.ts";
+import { clockOffers, reminderOffers } from "./reminders.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
 import { careMinutesMs } from "./steps/care-ms.ts";
-import { KITCHEN_MISHAPS, MISHAPS } from "./steps/mishap.ts";
+import { KITCHEN_MISHAPS, mishapsOf } from "./steps/mishap.ts";
 import { isWatched } from "./steps/no-meal.ts";
 import { STEPS } from "./steps.ts";
 
@@ -67,23 +68,44 @@ const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 
 /** A walk that may be put aside for good: no low is open, and nothing is in the body or the meal was answered. */
 export const maySetAside = (me: PersonState): boolean =>
-  me.walk !== null && me.walk.low === null && (me.walk.injectOpened === null || (me.walk.injected !== null && me.walk.eat !== null));
+  me.walk !== null &&
+  me.walk.low === null &&
+  !me.walk.ill?.callRaised &&
+  (me.walk.injectOpened === null || (me.walk.injected !== null && (isBackground(me.walk) || me.walk.eat !== null)));
 
 function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
   const sure = house.doubt === null;
   return Object.values(house.people).flatMap((me): Offer[] => {
     const person = me.person.id;
     const meals = MEALS.map((meal) => press("main", { do: "open meal", person, meal }));
+    const begin = [
+      ...meals,
+      ...backgroundDosesOf(me.card?.card ?? null).map(({ at, insulin }) =>
+        press("choice", { do: "open background", person, at, insulin: insulin.id }),
+      ),
+      press("choice", { do: "open reading", person }),
+    ];
     // A low, and a dose taken elsewhere, are heard whatever walk is open.
     const low = me.walk?.low ? [] : [press("wrong", { do: "open low", person })];
-    const later = press("choice", { do: "tell a dose later", person, units: null, minutesAgo: null });
+    const elsewhere = { do: "tell a dose later", person, units: null, minutesAgo: null } as const;
+    const later = [
+      press("choice", elsewhere),
+      ...backgroundInsulins(me.card?.card ?? null).map(({ id }) => press("choice", { ...elsewhere, insulin: id })),
+    ];
     if (me.walk) {
       // A new meal sets an old walk aside: nobody is led to lunch along the row of breakfast.
-      const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...meals] : [];
-      return [press("main", { do: "turn to", person }), ...aside, ...low, later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now)];
+      const aside = maySetAside(me) ? [press("no", { do: "set aside", person }), ...begin] : [];
+      return [
+        press("main", { do: "turn to", person }),
+        ...aside,
+        ...low,
+        ...later,
+        ...mealAnswers(me, now, sure),
+        ...reminderOffers(me, now),
+      ];
     }
     const wrong = KITCHEN_MISHAPS.map((mishap) => press("wrong", { do: "open mishap", person, mishap }));
-    return [...meals, ...low, ...wrong, later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now), ...lumpOffers(house, me, now)];
+    return [...begin, ...low, ...wrong, ...later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now), ...lumpOffers(house, me, now)];
   });
 }
 
@@ -92,7 +114,7 @@ function always(house: HouseState, me: PersonState, now: Stamp, guards: Guards):
   if (!me.walk) return [];
   const c = contextOf(house, me, me.walk, now, guards);
   const back = backEvents(c) ? [press("back", { do: "back" })] : [];
-  const wrong = me.walk.mishap || me.walk.needleAsked ? [] : MISHAPS.map((mishap) => press("wrong", { do: "report", mishap }));
+  const wrong = me.walk.mishap || me.walk.needleAsked ? [] : mishapsOf(me.walk).map((mishap) => press("wrong", { do: "report", mishap }));
   const turn = callers(house, now).map((p) => press("choice", { do: "turn to", person: p.person.id }));
   const low = me.walk.low ? [] : [press("wrong", { do: "open low", person: me.person.id })];
   const ate = stepOf(me.walk) === "done" && me.walk.eat === "eating" ? mealAnswers(me, now, c.sure) : [];
@@ -113,7 +135,7 @@ function unique(offers: Offer[]): Offer[] {
 
 export function offers(house: HouseState, now: Stamp, guards: Guards = GUARDS): Offer[] {
   const me = frontPerson(house);
-  if (!me?.walk) return kitchenOffers(house, now);
+  if (!me?.walk) return [...clockOffers(house), ...kitchenOffers(house, now)];
   if (clockQuestion(house))
     return [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" }), press("stop", { do: "leave" })];
   const c = contextOf(house, me, me.walk, now, guards);
@@ -142,7 +164,8 @@ function fitsOffer(o: Offer, intent: Intent): boolean {
 /** A word of the meter may be touched or spoken; a dose told later brings its own numbers, a lump its own place. */
 function sameButVia(offered: Intent, intent: Intent): boolean {
   if (offered.do === "read word" && intent.do === "read word") return offered.word === intent.word;
-  if (offered.do === "tell a dose later" && intent.do === "tell a dose later") return offered.person === intent.person;
+  if (offered.do === "tell a dose later" && intent.do === "tell a dose later")
+    return offered.person === intent.person && offered.insulin === intent.insulin;
   if (offered.do === "mark lump" && intent.do === "mark lump") return offered.person === intent.person;
   return false;
 }

@@ -4,11 +4,13 @@ import type { PenReason } from "#rules/pen/check.ts";
 export type Refusal =
   | { no: "not offered here" }
   | { no: "reading"; why: string; text: string; unit: string }
+  | { no: "ketones"; why: string; text: string }
   | { no: "grams"; why: string; text: string }
   | { no: "units"; why: string; text: string }
   | { no: "wrong unit"; unit: string }
   | { no: "two numbers differ"; first: string; second: string }
   | { no: "pen"; reason: PenReason; name: string | null }
+  | { no: "pen name"; name: string }
   | { no: "insulin look"; look: string }
   | { no: "no stream" }
   | { no: "dial is not the card"; dialled: number; told: number }

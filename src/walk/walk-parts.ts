@@ -1,4 +1,5 @@
 // Parts of a walk: a wait, a number on its way, a reading, a low, the pen in hand.
+import type { IllBecause } from "#events/happened-ill.ts";
 import type { WaitFor } from "#events/happened-walk.ts";
 import type { Glucose, Grams } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
@@ -31,7 +32,7 @@ export interface ReadingAnswer {
 }
 
 export interface Low {
-  because: "reading" | "meter word" | "feels strange" | "cannot eat";
+  because: "reading" | "meter word" | "feels strange" | "cannot eat" | "half eaten";
   rounds: { food: string; grams: Grams; at: Stamp }[];
   readings: { glucose: Glucose | null; word: "HI" | "LO" | null }[];
   /** What comes next: sugar, or a new reading after the wait. */
@@ -45,8 +46,30 @@ export interface Low {
   helpSteps: number;
 }
 
+/** An ill day, or a reading that is high enough for the card to ask about ketones. No dose is told in it. */
+export interface Ill {
+  because: IllBecause;
+  /** The danger signs and the sick-day rules are for who feels ill. */
+  feelsIll: boolean;
+  /** null: not asked yet. */
+  danger: boolean | null;
+  /** null: none was taken in it, and none that led to it. */
+  reading: { glucose: Glucose | null; word: "HI" | "LO" | null } | null;
+  noMeter: boolean;
+  /** mmol/L of blood, or the place on the strip. */
+  ketones: number | null;
+  noStrips: boolean;
+  highHeard: boolean;
+  ketonesHeard: boolean;
+  /** So many sick-day rules were heard. */
+  rulesHeard: number;
+  callRaised: boolean;
+}
+
 export interface PenCheck {
   pen: string | null;
+  /** Its printed name was read: asked for background insulin alone. */
+  named: boolean;
   looked: boolean;
   mixed: boolean;
   needle: boolean;

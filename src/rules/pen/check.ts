@@ -3,10 +3,13 @@ import type { DoseCard } from "#events/card.ts";
 import type { Pen } from "#events/pen.ts";
 import type { LocalDate } from "#events/quantity.ts";
 import { addDays, compareDates } from "#rules/time/local.ts";
+import { checkUnits } from "./units.ts";
 
 export type PenReason =
   | { why: "another person's pen"; person: string }
   | { why: "not mealtime insulin"; name: string }
+  | { why: "not background insulin"; name: string }
+  | { why: "does not stop at the dose"; units: number }
   | { why: "another insulin than the card's"; name: string }
   | { why: "expired"; on: LocalDate }
   | { why: "open too long"; days: number; lastDay: LocalDate }
@@ -25,16 +28,33 @@ export interface PenQuestion {
   today: LocalDate | null;
   /** Units that are about to be drawn, priming included; null before a dose was told. */
   needed: number | null;
+  /** The background insulin that it is for, and the printed dose; left out: mealtime insulin. */
+  background?: { insulinId: string; units: number | null };
 }
 
 /** The last day a pen may be used: the day it was opened counts as day 0 (facts of the leaflet's in-use days; calendar dates). */
 export const lastDay = (openedOn: LocalDate, inUseDays: number): LocalDate => addDays(openedOn, inUseDays);
 
+/** Whatever the keeper chose as its kind: a pen with a background insulin of the card is none for a meal. */
+function notTheMealtime({ pen, card }: PenQuestion): PenReason | null {
+  const byTheClock = (card.background ?? []).some(({ insulin }) => insulin.id === pen.insulinId) && pen.insulinId !== card.insulin.id;
+  if (pen.kind === "long-acting" || byTheClock) return { why: "not mealtime insulin", name: pen.insulinName };
+  return pen.insulinId === card.insulin.id ? null : { why: "another insulin than the card's", name: pen.insulinName };
+}
+
+/** A printed dose that the pen cannot show would never be dialled: said at the pen, and not at the dial. */
+function notTheBackground({ pen }: PenQuestion, { insulinId, units }: NonNullable<PenQuestion["background"]>): PenReason | null {
+  if (pen.kind !== "long-acting") return { why: "not background insulin", name: pen.insulinName };
+  if (pen.insulinId !== insulinId) return { why: "another insulin than the card's", name: pen.insulinName };
+  const stops = units === null || checkUnits(String(units), pen.unitsPerClick).ok;
+  return stops ? null : { why: "does not stop at the dose", units };
+}
+
 /** The first reason against this pen, the most dangerous first; null when there is none. */
 export function whyNotPen(q: PenQuestion): PenReason | null {
   if (q.pen.person !== q.person) return { why: "another person's pen", person: q.pen.person };
-  if (q.pen.kind === "long-acting") return { why: "not mealtime insulin", name: q.pen.insulinName };
-  if (q.pen.insulinId !== q.card.insulin.id) return { why: "another insulin than the card's", name: q.pen.insulinName };
+  const wrong = q.background ? notTheBackground(q, q.background) : notTheMealtime(q);
+  if (wrong) return wrong;
   if (q.retired) return { why: "put aside" };
   if (q.today === null || compareDates(q.today, q.pen.expiresOn) > 0) return { why: "expired", on: q.pen.expiresOn };
   if (q.openedOn !== null) {

@@ -25,6 +25,8 @@ export interface ChoicesScreenProps {
   focusHeading: boolean;
   chrome: Chrome;
   buttons: readonly ChoiceButton[];
+  /** Keeps the lower right corner, while the others turn two at a time. */
+  stays?: ChoiceButton;
   banner?: ComponentChildren;
   /** In place of the heading, which then is for screen readers only. */
   head?: ComponentChildren;
@@ -39,7 +41,7 @@ export interface ChoicesScreenProps {
 /** A question whose answers can be pressed or said. */
 export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) {
   const { title, lines = [], calm = [], buttons } = props;
-  useHearable({ title, lines, calm, buttons }, byHand);
+  useHearable({ title, lines, calm, buttons: props.stays ? [...buttons, props.stays] : buttons }, byHand);
   return <TurnedScreen {...props} />;
 }
 
@@ -50,12 +52,23 @@ const BRIEF_LABEL = 3;
 export const allBrief = (labels: readonly string[]): boolean => labels.every((label) => label.length <= BRIEF_LABEL);
 export const anyLong = (labels: readonly string[]): boolean => labels.some((label) => label.length > LONG_LABEL);
 
+function pageOf(buttons: readonly ChoiceButton[], stays: ChoiceButton | undefined, from: number, turnTo: (to: number) => void) {
+  const all = stays ? [...buttons, stays] : buttons;
+  if (all.length <= 4) return all;
+  const many = stays ? 2 : 3;
+  const next: ChoiceButton = { label: FIXED.more, press: () => turnTo(from + many < buttons.length ? from + many : 0) };
+  if (!stays) return [...buttons.slice(from, from + many), next];
+  const [one, ...two] = buttons.slice(from, from + many);
+  return one ? [one, next, ...two, stays] : [next, stays];
+}
+
 /** Up to four buttons stand at the bottom. Of more, three at a time, and a fourth that brings the next three; by voice all are heard. */
 export function TurnedScreen({
   title,
   lines = [],
   calm = [],
   buttons,
+  stays,
   speaking,
   chrome,
   focusHeading,
@@ -67,9 +80,7 @@ export function TurnedScreen({
   const [from, turnTo] = useState(0);
   const which = buttons.map((b) => b.label).join("|");
   useEffect(() => turnTo(0), [which]);
-  const few = buttons.length <= 4;
-  const next: ChoiceButton = { label: FIXED.more, press: () => turnTo(from + 3 < buttons.length ? from + 3 : 0) };
-  const shown = few ? buttons : [...buttons.slice(from, from + 3), next];
+  const shown = pageOf(buttons, stays, from, turnTo);
   return (
     <Screen
       title={title}

@@ -4,30 +4,35 @@ import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { whoCalls } from "#walk/helper-case.ts";
+import { backgroundDosesOf, backgroundInsulins } from "#walk/insulin.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { didITakeIt } from "#words/en/did-i.ts";
 import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
-import { afterMealAnswer, didITakeIt, dueNow } from "#words/en/kitchen.ts";
+import { afterMealAnswer, dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { reminderButton } from "#words/en/reminders.ts";
 import { clock, dayAndMonth } from "#words/en/when.ts";
 import { markedName } from "#words/en/who.ts";
+import { BackgroundScreen, backgroundIntents } from "./background-screen.tsx";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 import { LumpsScreen } from "./lumps-screen.tsx";
 import { ReminderScreen } from "./reminder-screen.tsx";
 import { TodayScreen } from "./today-screen.tsx";
 
-type Wish = "meal" | "taken" | "low" | "answer" | "remind" | "lumps";
+type Wish = "meal" | "background" | "reading" | "taken" | "low" | "answer" | "remind" | "lumps";
+/** Each sets an older walk aside, where that may be. */
+const BEGINS: readonly Wish[] = ["meal", "background", "reading"];
 /** A small screen over the resting one. */
 export type KitchenView =
   | { at: "who"; wish: Wish }
   | { at: "today" }
-  | { at: "meal" | "taken" | "later" | "answer" | "remind" | "lumps"; person: string }
+  | { at: "meal" | "background" | "taken" | "later" | "answer" | "remind" | "lumps"; person: string }
   | { at: "answered"; person: string; lines: string[] };
 
 export interface KitchenScreenProps {
@@ -59,8 +64,13 @@ export function KitchenScreen(props: KitchenScreenProps) {
   const go = (wish: Wish, me: PersonState) => {
     const person = me.person.id;
     if (wish === "low") onIntent(me.walk?.low ? { do: "turn to", person } : { do: "open low", person });
-    else if (wish === "meal" && me.walk && !maySetAside(me)) onIntent({ do: "turn to", person });
-    else setView({ at: wish, person });
+    else if (BEGINS.includes(wish) && me.walk && !maySetAside(me)) onIntent({ do: "turn to", person });
+    else if (wish === "reading") onIntent({ do: "open reading", person });
+    else if (wish === "background") {
+      const [only, another] = backgroundIntents(me);
+      if (only && !another) onIntent(only);
+      else setView({ at: wish, person });
+    } else setView({ at: wish, person });
   };
   const wish = (w: Wish) => {
     const [only] = people;
@@ -76,7 +86,13 @@ export function KitchenScreen(props: KitchenScreenProps) {
   if (props.noted) {
     const ok: ChoiceButton = { label: FIXED.ok, role: "main", press: props.onRead };
     return (
-      <ChoicesScreen {...common} chrome={{ ...chrome, onBack: props.onRead }} title={props.noted.title ?? FIXED.saved} lines={props.noted.lines} buttons={[ok]} />
+      <ChoicesScreen
+        {...common}
+        chrome={{ ...chrome, onBack: props.onRead }}
+        title={props.noted.title ?? FIXED.saved}
+        lines={props.noted.lines}
+        buttons={[ok]}
+      />
     );
   }
   if (!view) return <Rest {...props} people={people} onWish={wish} onToday={() => setView({ at: "today" })} />;
@@ -99,6 +115,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           buttons={people
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
             .filter((p) => view.wish !== "remind" || standingReminder(p, now))
+            .filter((p) => view.wish !== "background" || backgroundIntents(p).length > 0)
             .filter((p) => view.wish !== "lumps" || lumpQuestionDue(house, p, now))
             .map((p) => ({ label: markedName(p.person), press: () => go(view.wish, p) }))}
         />
@@ -110,6 +127,10 @@ export function KitchenScreen(props: KitchenScreenProps) {
         press: () => onIntent({ do: "open meal", person, meal }),
       }));
       return <ChoicesScreen {...common} title={FIXED.whichMeal} lines={[FIXED.whichMeal]} buttons={buttons} />;
+    }
+    case "background": {
+      const me = house.people[view.person];
+      return me ? <BackgroundScreen {...common} house={house} me={me} onIntent={onIntent} /> : null;
     }
     case "taken": {
       const me = house.people[view.person];
@@ -131,6 +152,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
         <LaterScreen
           {...common}
           person={view.person}
+          insulins={backgroundInsulins(house.people[view.person]?.card?.card ?? null)}
           onIntent={(intent) => {
             onIntent(intent);
             rest();
@@ -182,16 +204,23 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
     ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : []),
     ...(reminder ? [{ label: reminderButton(reminder), press: () => onWish("remind") }] : []),
   ];
-  // While it stands, the question about lumps has the place of the day book, which is behind Help too.
-  const lumps = people.some((p) => lumpQuestionDue(house, p, now));
-  const book: ChoiceButton = lumps
-    ? { label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }
-    : hasDue(house, now)
-      ? { label: TODAY.title, press: props.onToday }
-      : { label: FIXED.dayBook, press: props.onDayBook };
-  // Four stand at once, the main one at the lower right. Of more, what presses comes first and the rest is behind More.
-  const few = [didI, book, low, ...start];
-  const buttons = help.length + carryOn.length + tell.length === 0 ? few : [...help, ...carryOn, low, ...tell, didI, ...start, book];
+  const lumps: ChoiceButton[] = people.some((p) => lumpQuestionDue(house, p, now))
+    ? [{ label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }]
+    : [];
+  const book: ChoiceButton = hasDue(house, now)
+    ? { label: TODAY.title, press: props.onToday }
+    : { label: FIXED.dayBook, press: props.onDayBook };
+  const others: ChoiceButton[] = [
+    ...(people.some((p) => backgroundDosesOf(p.card?.card ?? null).length > 0)
+      ? [{ label: FIXED.background, also: ["long acting insulin"], press: () => onWish("background") }]
+      : []),
+    book,
+    { label: FIXED.reading, also: ["a reading"], press: () => onWish("reading") },
+  ];
+  // What presses comes first, and the low; the rest is behind More. With no walk open, the meal keeps the lower right corner.
+  const [top = didI, ...pressing] = [...help, ...tell, ...lumps];
+  const asks = top === didI ? others : [...pressing, didI, ...others];
+  const buttons = first ? [...help, ...carryOn, low, ...tell, ...lumps, didI, ...start, ...others] : [top, low, ...asks];
   return (
     <ChoicesScreen
       title={dayAndMonth(now)}
@@ -202,6 +231,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
       banner={props.banner}
       chrome={props.chrome}
       buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : buttons}
+      {...(first || nobody || !start[0] ? {} : { stays: start[0] })}
       head={
         <p class="clock-row">
           <span class="big-value">{clock(now)}</span>

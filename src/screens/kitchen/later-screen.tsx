@@ -11,6 +11,8 @@ import { ChoicesScreen } from "./choices-screen.tsx";
 
 export interface LaterScreenProps {
   person: string;
+  /** Background insulins of the card, beside mealtime insulin; none: nothing is asked. */
+  insulins: readonly { id: string; name: string }[];
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
@@ -26,13 +28,44 @@ const AGO: readonly { label: string; minutes: number | null }[] = [
   { label: "I do not know", minutes: null },
 ];
 
+/** Background insulin works for a day: hours further back count. */
+const LONG_AGO: typeof AGO = [
+  { label: "Less than 1 hour ago", minutes: 0 },
+  { label: "2 hours ago", minutes: 120 },
+  { label: "4 hours ago", minutes: 240 },
+  { label: "8 hours ago", minutes: 480 },
+  { label: "12 hours ago", minutes: 720 },
+  { label: "I do not know", minutes: null },
+];
+
+/** null: mealtime insulin. */
+type Which = string | null;
+
 export function LaterScreen(props: LaterScreenProps) {
+  const [which, setWhich] = useState<Which | undefined>(props.insulins.length === 0 ? null : undefined);
+  if (which === undefined) {
+    const buttons = [
+      { label: "Mealtime insulin", press: () => setWhich(null) },
+      ...props.insulins.map(({ id, name }) => ({
+        label: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
+        press: () => setWhich(id),
+      })),
+    ];
+    return <ChoicesScreen {...props} title="Which insulin?" lines={["Which insulin did you take?"]} buttons={buttons} />;
+  }
+  const onBack = props.insulins.length === 0 ? props.chrome.onBack : () => setWhich(undefined);
+  return <AmountScreen {...props} chrome={{ ...props.chrome, onBack }} which={which} />;
+}
+
+function AmountScreen(props: LaterScreenProps & { which: Which }) {
+  const { which } = props;
   const [text, setText] = useState("");
   const [units, setUnits] = useState<number | null | undefined>(undefined);
   if (units !== undefined) {
-    const buttons = AGO.map((a) => ({
+    const later = { do: "tell a dose later", person: props.person, units } as const;
+    const buttons = (which === null ? AGO : LONG_AGO).map((a) => ({
       label: a.label,
-      press: () => props.onIntent({ do: "tell a dose later", person: props.person, units, minutesAgo: a.minutes }),
+      press: () => props.onIntent({ ...later, minutesAgo: a.minutes, ...(which === null ? {} : { insulin: which }) }),
     }));
     return (
       <ChoicesScreen

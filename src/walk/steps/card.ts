@@ -7,6 +7,8 @@ import { whyNotInForce } from "#rules/card/silence.ts";
 import { checkUnits } from "#rules/pen/units.ts";
 import { isAfterLow } from "#walk/after-low.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
+import { isBackground } from "#walk/insulin.ts";
+import { askBackground } from "./card-background.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { oldReading } from "./old-reading.ts";
 
@@ -14,6 +16,7 @@ import { oldReading } from "./old-reading.ts";
 function ask(c: Ctx): Happened {
   const { card, cardHash, walk } = c;
   if (!card || !cardHash) return { type: "card silent", why: "no card", detail: null };
+  if (isBackground(walk)) return askBackground(c, card, cardHash);
   if (!walk.reading) return { type: "card silent", why: "no reading", detail: null };
   if (walk.meal === null) return { type: "card silent", why: "no dose for this meal", detail: null };
   const answer = c.guards.lookUp(card, {
@@ -56,7 +59,8 @@ export function cardStage(c: Ctx): "silent" | "say first" | "told" | "number" {
 }
 
 function mayTelephone(c: Ctx): boolean {
-  if (!c.card || c.walk.telephoned || !c.walk.reading?.glucose) return false;
+  // Background insulin is the printed one, or none.
+  if (!c.card || c.walk.telephoned || !c.walk.reading?.glucose || isBackground(c.walk)) return false;
   // Out of force, the card's largest dose is no limit any more (promise 2).
   if (whyNotInForce(c.card, c) !== null) return false;
   if (c.guards.isLow(c.walk.reading.glucose, c.card)) return false;

@@ -8,6 +8,7 @@ import { whyNot } from "#rules/body/limits.ts";
 import { siteCode } from "#rules/body/site-code.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules, waitOver } from "#walk/context.ts";
+import { insulinOf } from "#walk/insulin.ts";
 import { stepOf, type Walk } from "#walk/state.ts";
 import { careMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
@@ -74,7 +75,7 @@ function done(c: Ctx, delivered: Units | null, left: Units | null, certain: bool
     type: "injected",
     units: delivered,
     left,
-    insulinId: c.card?.insulin.id ?? "",
+    insulinId: insulinOf(c).id,
     pen: c.walk.penCheck.pen,
     spot: c.walk.place,
     ...(c.walk.place ? { code: siteCode(c.walk.place) } : {}),

@@ -3,19 +3,11 @@ import type { Happened } from "#events/happened.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Outcome, press, type StepRules } from "#walk/context.ts";
-import { stepOf, type Walk } from "#walk/state.ts";
+import type { PersonState, Walk } from "#walk/state.ts";
+import { illBegins } from "./ill-begins.ts";
 import { uncertainDose } from "./inject.ts";
-
-/** Mishaps that leave nobody knowing how much went in. */
-const UNCERTAIN: readonly MishapKind[] = [
-  "nothing came out",
-  "button too stiff",
-  "pen ran out",
-  "not sure",
-  "wrong insulin",
-  "too much",
-  "too little",
-];
+import { dosesOfMishap, dosesToldInKitchen } from "./mishap-doses.ts";
+import { whatFollows } from "./mishap-follows.ts";
 
 export const MISHAPS: readonly MishapKind[] = [
   "nothing came out",
@@ -35,24 +27,11 @@ export const MISHAPS: readonly MishapKind[] = [
   "something else",
 ];
 
-/** Whatever the book says, more insulin or another one may be in the body. */
-const MORE_THAN_THE_BOOK: readonly MishapKind[] = ["too much", "wrong insulin"];
+/** Of a meal: told in no other walk. */
+const ABOUT_A_MEAL: readonly MishapKind[] = ["cannot eat", "half eaten", "hardly eaten", "eaten, not injected"];
 
-/** While the pen is tested these are the pen's trouble, and nobody injected yet. */
-const PEN_TROUBLE: readonly MishapKind[] = ["nothing came out", "button too stiff", "pen ran out"];
-
-export const isPenTrouble = (walk: Walk, mishap: MishapKind): boolean =>
-  PEN_TROUBLE.includes(mishap) && stepOf({ ...walk, mishap: null }) === "pen";
-
-/** What a mishap says about insulin in the body. Nothing else keeps the walk from going on to a second dose once the advice was heard. */
-function doseOf(c: Ctx, mishap: MishapKind): Happened[] {
-  const { injectOpened, injected } = c.walk;
-  const told: Happened = { type: "dose told later", units: null, minutesAgo: null };
-  if (injectOpened && !injected) return UNCERTAIN.includes(mishap) ? [uncertainDose(c)] : [];
-  if (injected) return MORE_THAN_THE_BOOK.includes(mishap) ? [told] : [];
-  // Reported before the needle step: insulin went in without the tablet, or may have. It counts, and "taken already?" is asked again.
-  return UNCERTAIN.includes(mishap) && !isPenTrouble(c.walk, mishap) ? [told] : [];
-}
+export const mishapsOf = (walk: Walk): readonly MishapKind[] =>
+  walk.kind === "background" || walk.kind === "reading" ? MISHAPS.filter((kind) => !ABOUT_A_MEAL.includes(kind)) : MISHAPS;
 
 /** What is often found out only later, in the kitchen. */
 export const KITCHEN_MISHAPS: readonly MishapKind[] = [
@@ -65,29 +44,19 @@ export const KITCHEN_MISHAPS: readonly MishapKind[] = [
   "feeling ill",
 ];
 
-/** Told in the kitchen, with no walk open: insulin that may be in beside what the book says counts from then on. */
-export const toldInKitchen = (mishap: MishapKind): Happened[] => [
-  ...(UNCERTAIN.includes(mishap) ? [{ type: "dose told later" as const, units: null, minutesAgo: null }] : []),
-  { type: "mishap opened", kind: mishap },
+/** Whoever is ill is asked about danger signs at once: no screen stands before that. */
+const opened = (kind: MishapKind): Happened[] => [
+  { type: "mishap opened", kind },
+  ...(kind === "feeling ill" ? [{ type: "mishap advice heard" as const, kind }, ...illBegins("feels ill")] : []),
+];
+
+export const toldInKitchen = (mishap: MishapKind, me: PersonState | undefined): Happened[] => [
+  ...dosesToldInKitchen(mishap, me),
+  ...opened(mishap),
 ];
 
 /** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
-export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...doseOf(c, mishap), { type: "mishap opened", kind: mishap });
-
-/** Once the advice was heard, what nobody may be left alone with: insulin without food, and a meal eaten without insulin. */
-function whatFollows(c: Ctx, mishap: MishapKind): Happened[] {
-  const { walk } = c;
-  if (walk.low) return [];
-  if (walk.kind === "mishap") return [{ type: "walk ended", how: "whole walk" }];
-  const noFood: Happened[] = [{ type: "cannot eat" }, { type: "low began", because: "cannot eat" }];
-  if (mishap === "cannot eat" && walk.injected && walk.eat !== "cannot eat") return noFood;
-  // Sugar may not stay down either: the number comes first.
-  if (mishap === "vomiting" && walk.injected) return [...noFood, { type: "wait began", for: "recheck", ms: 0 }];
-  // The card's row is for insulin before the meal: late, only its own words count, and without any there is no dose.
-  if (mishap === "eaten, not injected" && !walk.injectOpened && walk.kind === "meal" && !c.card?.advice.missed)
-    return [{ type: "walk ended", how: "no dose" }];
-  return [];
-}
+export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...dosesOfMishap(c, mishap), ...opened(mishap));
 
 export const mishap: StepRules = {
   offers: () => [press("main", { do: "heard mishap advice" })],

@@ -1,11 +1,13 @@
 // Step 7: the right pen, the insulin as it should be, a new needle, a stream seen.
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
+import type { PenQuestion } from "#rules/pen/check.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
+import { insulinOf, isBackground } from "#walk/insulin.ts";
 import { helpers } from "./card.ts";
 import { careNumber } from "./care-ms.ts";
 
-export type PenStage = "helper" | "pick" | "look" | "mix" | "needle" | "prime" | "no stream";
+export type PenStage = "helper" | "pick" | "name" | "look" | "mix" | "needle" | "prime" | "no stream";
 
 /** Common practice, no source: once more, once with a new needle, then it is the pen. */
 const DRY_AT_MOST = 3;
@@ -19,6 +21,8 @@ export function penStage(c: Ctx): PenStage {
   const check = c.walk.penCheck;
   if (c.me.person.helperOnly && c.walk.helper === null) return "helper";
   if (!check.pen) return "pick";
+  // The two pens of one person are mixed up more than any others: beside its mark, its printed name.
+  if (isBackground(c.walk) && !check.named) return "name";
   if (!check.looked) return "look";
   if (penInHand(c)?.pen.cloudy && !check.mixed) return "mix";
   if (check.dry >= DRY_AT_MOST) return "no stream";
@@ -34,6 +38,8 @@ function offers(c: Ctx): Offer[] {
         ...pensInHouse(c).map((p) => press("choice", { do: "pick pen", pen: p.pen.id, how: "mark" })),
         press("stop", { do: "leave" }),
       ];
+    case "name":
+      return [press("main", { do: "pen says", name: "the insulin" }), press("no", { do: "pen says", name: "another" })];
     case "look":
       return [
         press("main", { do: "insulin looks", look: "as it should be" }),
@@ -55,6 +61,10 @@ function offers(c: Ctx): Offer[] {
 /** Units that will leave the pen: the dose and one priming. */
 export const unitsNeeded = (c: Ctx): number | null => (c.walk.told ? c.walk.told.units + careNumber(c.card, "primeUnits") : null);
 
+/** For a background walk the pen has to be another one than for a meal. */
+const forBackground = (c: Ctx): Pick<PenQuestion, "background"> =>
+  c.walk.background ? { background: { insulinId: c.walk.background.insulinId, units: c.walk.told?.units ?? null } } : {};
+
 function pick(c: Ctx, id: string): Outcome {
   const found = pensInHouse(c).find((p) => p.pen.id === id);
   if (!found || !c.card) return refuse({ no: "not offered here" });
@@ -67,6 +77,7 @@ function pick(c: Ctx, id: string): Outcome {
     card: c.card,
     today: c.today,
     needed: unitsNeeded(c),
+    ...forBackground(c),
   });
   if (reason) {
     const owner = c.house.people[found.pen.person]?.person.name ?? null;
@@ -74,6 +85,13 @@ function pick(c: Ctx, id: string): Outcome {
   }
   const opened: Happened[] = found.openedOn === null && c.today ? [{ type: "pen opened", pen: id, on: c.today }] : [];
   return happen(...opened, { type: "pen picked", pen: id, how: "mark" });
+}
+
+function readName(c: Ctx, fits: boolean): Outcome {
+  const read: Happened = { type: "pen name read", fits };
+  if (fits) return happen(read);
+  const slip: Happened = { type: "near miss", step: "pen", what: "another name on the pen", detail: c.walk.penCheck.pen };
+  return refuse({ no: "pen name", name: insulinOf(c).name }, slip, read);
 }
 
 function look(c: Ctx, as: "as it should be" | "clumped" | "frozen" | "overheated"): Outcome {
@@ -95,6 +113,8 @@ export const pen: StepRules = {
         return happen({ type: "helper named", name: intent.name });
       case "pick pen":
         return pick(c, intent.pen);
+      case "pen says":
+        return readName(c, intent.name === "the insulin");
       case "insulin looks":
         return look(c, intent.look);
       case "insulin mixed":
@@ -126,6 +146,7 @@ export function penStillFits(c: Ctx): boolean {
     card: c.card,
     today: c.today,
     needed: c.walk.told?.units ?? null,
+    ...forBackground(c),
   };
   return c.guards.whyNotPen(q) === null;
 }

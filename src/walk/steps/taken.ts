@@ -1,9 +1,21 @@
-// Step 2: was a mealtime dose taken already? Nothing is asked while the log can vouch for it (promise 10).
+// Step 2: was this dose taken already? Nothing is asked while the log can vouch for it (promise 10).
+import type { Of } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Offer, press, type StepRules } from "#walk/context.ts";
+import type { Window } from "#walk/guards-window.ts";
+import { backgroundNow, isBackground } from "#walk/insulin.ts";
 
 /** Has an earlier walk left the needle question open, so that its dose counts as taken? */
-export const windowNow = (c: Ctx) => c.guards.windowOf(c.house, c.me, c.now);
+export function windowNow(c: Ctx): Window {
+  if (!isBackground(c.walk)) return c.guards.windowOf(c.house, c.me, c.now);
+  const dose = backgroundNow(c);
+  // Not on the card any more: nothing is asked about it, and the next step says that no dose is told.
+  return dose ? c.guards.backgroundWindowOf(c.house, c.me, dose, c.now) : { is: "clear" };
+}
+
+/** Which insulin a dose told here is of; nothing is named for mealtime insulin. */
+const named = (c: Ctx): Pick<Of<"dose told later">, "insulin"> =>
+  c.walk.background ? { insulin: { id: c.walk.background.insulinId, name: c.walk.background.insulinName } } : {};
 
 function offers(c: Ctx): Offer[] {
   const window = windowNow(c);
@@ -39,7 +51,8 @@ export const taken: StepRules = {
     const known = windowNow(c).is === "a dose inside";
     const slip = { type: "near miss" as const, step: "taken" as const, what: "second dose", detail: intent.answer };
     // Told now and not in the log: it counts as just taken, of unknown size.
-    const told = intent.answer === "yes" && !known ? [{ type: "dose told later" as const, units: null, minutesAgo: null }] : [];
+    const told =
+      intent.answer === "yes" && !known ? [{ type: "dose told later" as const, units: null, minutesAgo: null, ...named(c) }] : [];
     return happen(slip, ...told, { type: "walk ended", how: intent.answer === "yes" ? "dose already taken" : "no dose" });
   },
 };

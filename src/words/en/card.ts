@@ -26,7 +26,7 @@ const edge = (from: unknown, to: unknown): string =>
 
 /** One reason as a short clause or sentence; "" for one that another sentence carries. */
 function reason(why: Loose): string {
-  const kind = why.reason as Reason["reason"] | "telephoned";
+  const kind = why.reason as Reason["reason"] | "telephoned" | "background" | "no reading";
   const n = Number(why.units ?? 0);
   switch (kind) {
     case "fixed for the meal":
@@ -47,6 +47,10 @@ function reason(why: Loose): string {
       return `${unitsOf(n)} less, because earlier insulin still works.`;
     case "no correction":
       return `No correction, because ${BECAUSE[String(why.because)] ?? "the card says so"}.`;
+    case "background":
+      return `It is ${String(why.insulin)}, whatever you eat.`;
+    case "no reading":
+      return "There is no reading. That is written down.";
     case "telephoned":
       return `${String(why.by)} gave this number by telephone.`;
     default:
@@ -55,7 +59,9 @@ function reason(why: Loose): string {
 }
 
 function caution(c: { caution: string } & Record<string, unknown>): string {
-  switch (c.caution as Caution["caution"]) {
+  switch (c.caution as Caution["caution"] | "not at its hour") {
+    case "not at its hour":
+      return "That hour is far from now.";
     case "review date has passed":
       return `The card was due for review on ${dateInWords(String(c.reviewBy))}.`;
     case "card says call the clinic":
@@ -88,6 +94,7 @@ export function whyTold(told: ToldDose): string[] {
 const SILENT: Readonly<Record<string, string>> = {
   "no card": "There is no signed card for you here.",
   "no dose for this meal": "The card has no dose for this meal.",
+  "no dose at this hour": "The card no longer has this dose.",
   "no reading": "There is no reading to go by.",
   "reading is low": "The reading is low. A low comes first.",
   "reading is HI": "The meter shows HI. That is no number.",
@@ -118,6 +125,7 @@ const BLANK: Readonly<Record<string, string>> = {
   onBoard: "The card does not say how earlier insulin counts.",
   afterExercise: "The card does not say what follows hard exercise.",
   afterLow: "The card does not say what follows a low.",
+  "background.windowMinutes": "The card does not say how long this dose counts.",
 };
 
 /** Why there is no dose, in one sentence. */

@@ -38,11 +38,15 @@ export const FIXED = {
   who: "Who is it?",
   whichMeal: "Which meal?",
   meal: "Start a meal",
+  background: "Long-acting insulin",
+  reading: "Measure glucose",
+  whichBackground: "Which long-acting dose?",
   didI: "Did I take it?",
   low: "I feel low",
   dayBook: "Day book",
   lumps: "Feel for lumps",
   drawer: "Drawer",
+  practice: "Practice",
   about: "About Tablebell",
   voiceMode: "Who speaks?",
   appSpeaks: "Tablebell speaks and listens",
@@ -94,6 +98,8 @@ export const PAD_BUTTON: Readonly<Record<NumberSlot, string>> = {
   "left in window": "Another number",
   recheck: "New reading",
   "recheck after low": "New reading",
+  "reading when ill": "Press the number",
+  ketones: "Press the number",
 };
 
 export const PAD_TITLE: Readonly<Record<NumberSlot, string>> = {
@@ -106,6 +112,8 @@ export const PAD_TITLE: Readonly<Record<NumberSlot, string>> = {
   "left in window": "What does the window show?",
   recheck: "What does the meter show?",
   "recheck after low": "What does the meter show?",
+  "reading when ill": "What does the meter show?",
+  ketones: "What does the ketone meter show?",
 };
 
 /** Help for each step: three short lines at most. */
@@ -124,6 +132,7 @@ export const HELP: Readonly<Record<Step, readonly string[]>> = {
   "put away": ["Used needles go into the sharps box."],
   eat: ["Insulin is in. Food must follow.", "If you cannot eat, say so at once."],
   done: ["This walk is written in the day book."],
+  ill: ["One question at a time.", "If it gets worse, say so at once."],
   low: ["Sugar first. Insulin later.", "The number decides, not the feeling."],
   mishap: ["Do what your card says.", "If in doubt, call."],
   "needle question": ["If you do not know, say so.", "Until you say no, the dose counts as taken."],

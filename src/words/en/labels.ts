@@ -2,13 +2,11 @@
 import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Person } from "#events/person.ts";
-import { nameOf } from "#rules/food/foods.ts";
-import { pouredMillilitres } from "#rules/food/millilitres.ts";
-import { sugarFoods } from "#rules/food/sugar.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 import { type Label, label } from "#words/say.ts";
-import { gramsOf } from "./amounts.ts";
+import { backgroundLabel } from "./labels-background.ts";
+import { draftSaid, illLabel, sugarLabel } from "./low-labels.ts";
 import { MISHAP_LABELS } from "./mishap-labels.ts";
 import { reminderLabel } from "./reminders.ts";
 import { markedName } from "./who.ts";
@@ -23,18 +21,6 @@ function inHand(house: HouseState): Pen | undefined {
   return Object.values(house.people)
     .flatMap((p) => p.pens)
     .find(({ pen }) => pen.id === id)?.pen;
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". In Britain a cup is no measure and an ounce another one. */
-function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
-  const [what = name, size] = name.split(", ");
-  const measures = amount.split(", ");
-  const last = measures.at(-1) ?? amount;
-  const poured = locale === "UK" ? pouredMillilitres(last) : null;
-  const much = poured !== null ? `${poured} millilitres` : ((locale === "UK" ? last : measures[0]) ?? amount);
-  return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
 }
 
 /** In a house of two the name has its shape: one abandoned walk looks like another. */
@@ -98,7 +84,7 @@ export function labelOf(intent: Intent, house: HouseState): Label {
     case "give number":
       return label("Give a number");
     case "agree number":
-      return label(`Yes, ${draft?.text ?? ""}`, ...YES);
+      return label(`Yes, ${draftSaid(me)}`, ...YES);
     case "change number":
       return me?.walk?.reading?.word === "HI" && !draft ? label("Test again") : label("No, change it", ...NO, "change it");
     case "choose unit":
@@ -220,19 +206,25 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       return label("I cannot eat");
     case "finish":
       return label("Done", "finish", "all done");
-    case "took sugar": {
-      const sugar = sugarFoods().find((s) => s.id === intent.food);
-      const locale = me?.person.language === "en-GB" ? "UK" : "US";
-      const name = sugar ? nameOf(sugar.food, locale) : "sugar";
-      const shown = capital(sugarShown(name, sugar?.amount ?? gramsOf(intent.grams), locale));
-      return { shown, said: [shown.toLowerCase(), name.toLowerCase(), `i took ${name.toLowerCase()}`] };
-    }
+    case "took sugar":
+      return sugarLabel(intent, me);
+    case "danger signs":
+    case "read strip":
+    case "no ketone strips":
+    case "heard ill advice":
+    case "finish ill":
+      return illLabel(intent, me);
     case "cannot swallow":
       return label("Cannot swallow or wake", "cannot swallow", "i cannot swallow", "will not wake up");
     case "no meter":
       return label("No meter here", "no meter", "no strips");
     case "help step done":
       return label("That is done", "done", "next");
+    case "open reading":
+    case "open background":
+    case "leave out reading":
+    case "pen says":
+      return backgroundLabel(intent, house);
     default:
       return intent satisfies never;
   }

@@ -60,6 +60,20 @@ function grams(r: Extract<Refusal, { no: "grams" }>): SayRefusal {
   }
 }
 
+function ketones(r: Extract<Refusal, { no: "ketones" }>): SayRefusal {
+  const got = r.text.trim() === "" ? "I got no number." : `I got ${r.text}.`;
+  switch (r.why) {
+    case "empty":
+      return say("No number yet", got, "The number is empty.", "Press the numbers, then OK.");
+    case "too high":
+      return say("Number too big", got, "No ketone meter shows that much.", "Look for the point. Give the number again.");
+    case "too many decimals":
+      return say("Too many digits", got, "One digit after the point is enough.", "Look at the meter again.");
+    default:
+      return say("Not a number", got, "That is not a number.", "Press the numbers again.");
+  }
+}
+
 function unitsRefused(r: Extract<Refusal, { no: "units" }>): SayRefusal {
   const got = r.text.trim() === "" ? "I got no number." : `I got ${r.text}.`;
   switch (r.why) {
@@ -89,6 +103,20 @@ function pen(reason: PenReason, owner: string | null): SayRefusal {
         `This pen holds ${reason.name}.`,
         "It is long-acting. It is not for the meal.",
         "Put it down. Take the mealtime pen.",
+      );
+    case "not background insulin":
+      return say(
+        "Stop. Wrong insulin",
+        `This pen holds ${reason.name}.`,
+        "It is for meals. It works fast.",
+        "Put it down. Take the long-acting pen.",
+      );
+    case "does not stop at the dose":
+      return say(
+        "Pen does not fit",
+        `Your dose is ${unitsOf(reason.units)}.`,
+        "This pen cannot show that number.",
+        "Do not inject. Call your clinic.",
       );
     case "another insulin than the card's":
       return say(
@@ -130,6 +158,8 @@ export function sayRefusal(r: Refusal): SayRefusal {
       return say("Not now", "I did not do that.", "It does not fit this step.", "Press one of the buttons.");
     case "reading":
       return reading(r);
+    case "ketones":
+      return ketones(r);
     case "grams":
       return grams(r);
     case "units":
@@ -145,6 +175,8 @@ export function sayRefusal(r: Refusal): SayRefusal {
       );
     case "pen":
       return pen(r.reason, r.name);
+    case "pen name":
+      return say("Stop. Wrong insulin", "The pen shows another name.", `It must say ${r.name}.`, "Put it down. Take the long-acting pen.");
     case "insulin look":
       return say("Stop. Do not use it", "This insulin does not look right.", "It may not work.", "Put the pen aside. Take a new pen.");
     case "no stream":

@@ -8,6 +8,7 @@ import { placeName } from "#words/en/places.ts";
 import { lineLabel } from "#words/en/plate.ts";
 import { sayReminderFact } from "#words/en/reminders.ts";
 import { sayHouse } from "./house.ts";
+import { sayIllFact } from "./ill.ts";
 import { MISHAP_WORDS, SLOT_WORDS, stepWords } from "./names.ts";
 import { saySlip } from "./slips.ts";
 
@@ -103,6 +104,7 @@ export function sayFact(event: Happened, names: Names): string | null {
         "meter word": "The meter says low.",
         "feels strange": "Felt low.",
         "cannot eat": "Insulin was in and no meal came.",
+        "half eaten": "Insulin was in, and only part was eaten.",
       }[event.because];
     case "sugar taken":
       return WALK_LINE.tookSugar(gramsOf(event.grams), foodWords(event.food, names.language));
@@ -119,7 +121,15 @@ export function sayFact(event: Happened, names: Names): string | null {
         "cannot swallow": "Could not swallow. The tablet said: call for help.",
         "no meter": "No number could be had. The tablet said: call for help.",
         "bell not answered": "The bell was not answered. The tablet called loudly.",
+        "danger signs": "A danger sign. The tablet said: call for help.",
       }[event.why];
+    case "ill began":
+    case "danger signs answered":
+    case "ketones read":
+    case "cannot test ketones":
+    case "ill advice heard":
+    case "ill ended":
+      return sayIllFact(event);
     case "exercise answered":
       return event.hard ? "Hard exercise was told." : "No hard exercise.";
     case "food put on the plate":
@@ -147,6 +157,8 @@ export function sayFact(event: Happened, names: Names): string | null {
       return WALK_LINE.helped(event.name);
     case "pen picked":
       return `Pen in hand: ${names.pen(event.pen)}.`;
+    case "pen name read":
+      return event.fits ? "The name on the pen was read." : "The pen showed another name.";
     case "insulin looked at":
       return event.look === "as it should be" ? "The insulin looked right." : `The insulin looked ${event.look}.`;
     case "insulin mixed":

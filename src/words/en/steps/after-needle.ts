@@ -8,7 +8,8 @@ import { minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
-import { sayLowOver, sayNoMealCame } from "./low.ts";
+import { sayBackgroundDone, sayReadingDone } from "./background.ts";
+import { sayLowOver, sayNoMealCame, sayWatchOver } from "./low.ts";
 import { emergencyOf } from "./whom.ts";
 
 export const sayPutAway = (c: Ctx): Say =>
@@ -43,7 +44,10 @@ export function sayEat(c: Ctx): Say {
 }
 
 export function sayDone(c: Ctx): Say {
-  if (c.walk.kind === "low") return sayLowOver(c);
+  if (c.walk.kind === "low" || (c.walk.kind === "reading" && c.walk.afterLow)) return sayLowOver(c);
+  if (c.walk.kind === "mishap") return sayWatchOver(c);
+  if (c.walk.kind === "reading") return sayReadingDone(c);
+  if (c.walk.kind === "background") return sayBackgroundDone(c);
   const injected = c.walk.injected;
   const units = injected?.units ?? null;
   const amount = units === null ? "An unknown amount went in" : `${unitsOf(units)} went in`;
@@ -56,9 +60,13 @@ export function sayDone(c: Ctx): Say {
   const ate = c.walk.eat === "eating" ? ["You are eating."] : [];
   const reading = c.walk.reading?.glucose;
   const glucose = reading ? [`Reading ${reading.value}.`] : [];
+  // The question was answered, and less than all of it was watched: nothing more is asked.
+  const asks = c.me.mealQuestion
+    ? [`I ask about the meal in ${minutesOf(careNumber(c.card, "askEatenMinutes"))}.`]
+    : ["Keep quick sugar near today."];
   return {
     title: "Done",
-    lines: [...glucose, `${amount}${where}.`, ...ate, `I ask about the meal in ${minutesOf(careNumber(c.card, "askEatenMinutes"))}.`],
+    lines: [...glucose, `${amount}${where}.`, ...ate, ...asks],
     short: [`${amount}.`],
   };
 }

@@ -3,6 +3,7 @@ import { plateTotal } from "#rules/food/plate.ts";
 import { isAfterLow } from "#walk/after-low.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
+import { insulinOf, isBackground } from "#walk/insulin.ts";
 import { cardStage } from "#walk/steps/card.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { plateStage } from "#walk/steps/plate.ts";
@@ -12,11 +13,13 @@ import { whySilent, whyTold } from "#words/en/card.ts";
 import { MEALS } from "#words/en/labels.ts";
 import { plateWords } from "#words/en/plate.ts";
 import type { Say } from "#words/say.ts";
+import { backgroundLead, lateLines, sayBackgroundReading, sayBackgroundTaken } from "./background.ts";
 import { sayDraft } from "./draft.ts";
 
 const callClinic = (c: Ctx): string => (c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.");
 
 export function sayTaken(c: Ctx): Say {
+  if (isBackground(c.walk)) return sayBackgroundTaken(c);
   const window = windowNow(c);
   if (window.is === "a dose inside") {
     const much = window.units === null ? "Mealtime insulin" : unitsOf(window.units);
@@ -53,9 +56,11 @@ export function sayReading(c: Ctx): Say {
         "HI means very high. It is not a number.",
         "Wash your hands. Test again with a new strip.",
         `If it is HI again: ${callClinic(c)}`,
+        ...(isBackground(c.walk) ? ["Or press No reading now."] : []),
       ],
     };
   }
+  if (isBackground(c.walk)) return sayBackgroundReading();
   const title = "Your glucose";
   const old = c.walk.told === null && c.walk.plate?.ready ? ["The reading is too old now."] : [];
   return {
@@ -100,7 +105,11 @@ export function sayCard(c: Ctx): Say {
     case "silent":
       return {
         title: "No dose is told",
-        lines: [c.walk.silent ? whySilent(c.walk.silent) : "", "Do not inject mealtime insulin now.", clinic],
+        lines: [
+          c.walk.silent ? whySilent(c.walk.silent) : "",
+          `Do not inject ${isBackground(c.walk) ? insulinOf(c).name : "mealtime insulin"} now.`,
+          clinic,
+        ],
       };
     case "told": {
       const told = c.walk.told;
@@ -112,12 +121,16 @@ export function sayCard(c: Ctx): Say {
       // The meal and, in a house of two, the person are named: the row of another meal or person is heard before it is dialled.
       const meal = c.walk.meal ? MEALS[c.walk.meal] : "This meal";
       const who = Object.keys(c.house.people).length > 1 ? `${c.me.person.name}. ` : "";
-      const lead = told.by === "card" ? `${who}${meal}: your card says ${unitsOf(told.units)}.` : `The number is ${unitsOf(told.units)}.`;
+      const lead = isBackground(c.walk)
+        ? backgroundLead(c, who)
+        : told.by === "card"
+          ? `${who}${meal}: your card says ${unitsOf(told.units)}.`
+          : `The number is ${unitsOf(told.units)}.`;
       const zero = told.units === 0 ? ["No insulin is needed for this meal."] : [];
       return {
         title: "Your dose",
-        lines: [...compare, lead, ...whyTold(told), ...zero],
-        short: [...compare, lead, ...zero],
+        lines: [...compare, lead, ...whyTold(told), ...lateLines(c), ...zero],
+        short: [...compare, lead, ...lateLines(c), ...zero],
         big: { value: String(told.units), unit: told.units === 1 ? "unit" : "units" },
       };
     }

@@ -3,6 +3,7 @@
 import { directions } from "#rules/body/directions.ts";
 import type { Ctx } from "#walk/context.ts";
 import { waitOver } from "#walk/context.ts";
+import { isBackground } from "#walk/insulin.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { needsReader } from "#walk/steps/dial.ts";
 import { injectStage } from "#walk/steps/inject.ts";
@@ -10,6 +11,7 @@ import { penInHand, penStage, pensInHouse } from "#walk/steps/pen.ts";
 import { unitsOf } from "#words/en/amounts.ts";
 import { placeName, sayPlace } from "#words/en/places.ts";
 import type { Say } from "#words/say.ts";
+import { sayBackgroundPick, sayPenName } from "./background.ts";
 import { sayDraft } from "./draft.ts";
 
 const clinicOf = (c: Ctx): string => (c.card ? `${c.card.clinic.name}: ${c.card.clinic.phone}` : "your clinic");
@@ -19,7 +21,11 @@ const ownPenLeft = (c: Ctx): boolean =>
 
 export function sayPen(c: Ctx): Say {
   const name = c.card?.insulin.name ?? "mealtime insulin";
-  switch (penStage(c)) {
+  const stage = penStage(c);
+  if (stage === "pick" && isBackground(c.walk)) return sayBackgroundPick(c);
+  switch (stage) {
+    case "name":
+      return sayPenName(c);
     case "helper":
       return { title: "A helper", lines: ["You do this part with a helper.", "Who is with you?"] };
     case "pick":
