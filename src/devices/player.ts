@@ -1,4 +1,5 @@
 // Plays made speech through the browser's audio. One sentence at a time; stopping fades within 20 ms, so that nothing clicks.
+import { madeOnce } from "./once.ts";
 
 export interface Played {
   /** Settles when the sound has ended or was stopped. Never rejects. */
@@ -15,19 +16,8 @@ export interface SpeechPlayer {
 
 const FADE_SECONDS = 0.02;
 
-/** The context is made at the first need, since a browser that forbids sound may make none. */
 export function speechPlayer(makeContext: () => AudioContext = () => new AudioContext()): SpeechPlayer {
-  let context: AudioContext | null | undefined;
-  const audio = (): AudioContext | null => {
-    if (context === undefined) {
-      try {
-        context = makeContext();
-      } catch {
-        context = null;
-      }
-    }
-    return context;
-  };
+  const audio = madeOnce(makeContext);
   return {
     play({ samples, sampleRate }, loudness) {
       const on = audio();

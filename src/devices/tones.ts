@@ -1,4 +1,5 @@
 // Tones made on the spot, no file to load. A tablet that may not sound yet (no touch since it started) simply stays silent and says so.
+import { madeOnce } from "./once.ts";
 import { ATTACK_SECONDS, gainOf, lengthOf, partialsOf, RELEASE_SECONDS, TONES, type ToneName } from "./tone-shapes.ts";
 
 export interface Tones {
@@ -33,7 +34,7 @@ export interface SoundContext {
   resume(): Promise<void>;
 }
 
-/** Makes the audio context at the first need, once; it may throw or give null where there is none. */
+/** Makes the audio context; it may throw or give null where there is none. */
 export type MakeContext = () => SoundContext | null;
 
 const browserAudio: MakeContext = () => (typeof AudioContext === "undefined" ? null : new AudioContext());
@@ -47,20 +48,9 @@ const WAKE_MS = 1000;
 type Playing = { out: { readonly gain: SoundParam }; context: SoundContext; over: () => void };
 
 export function tones(makeContext: MakeContext = browserAudio): Tones {
-  let context: SoundContext | null | undefined;
+  const audio = madeOnce(makeContext);
   let step: 1 | 2 | 3 | 4 | 5 = 4;
   let playing: Playing | null = null;
-
-  const audio = (): SoundContext | null => {
-    if (context === undefined) {
-      try {
-        context = makeContext();
-      } catch {
-        context = null;
-      }
-    }
-    return context;
-  };
 
   const stop = (): void => {
     const last = playing;

@@ -1,24 +1,16 @@
 // The ear works beside the page, so that no screen waits while it listens.
+import { hashOf, shipped } from "#speech/shipped.ts";
 import type { Hearing } from "./answers.ts";
 import { type Ear, expectedBy, hear, openEar } from "./hear.ts";
 import { lexiconOf } from "./lexicon.ts";
 import { readManifest, readMember } from "./manifest.ts";
 import type { FromEar, ToEar } from "./worker-shapes.ts";
 
-const hex = async (bytes: ArrayBuffer): Promise<string> =>
-  [...new Uint8Array(await crypto.subtle.digest("SHA-256", bytes))].map((b) => b.toString(16).padStart(2, "0")).join("");
-
-async function get(url: URL): Promise<Response> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`a file of the ear was not found (${response.status})`);
-  return response;
-}
-
 async function open(folder: string): Promise<Ear> {
-  const manifest = readManifest(await (await get(new URL("ear.json", folder))).json());
-  const words = await (await get(new URL("words.tsv", folder))).text();
+  const manifest = readManifest(await (await shipped("ear.json", folder)).json());
+  const words = await (await shipped("words.tsv", folder)).text();
   const weights = await Promise.all(
-    manifest.members.map(async (file) => readMember(file, await (await get(new URL(file.file, folder))).arrayBuffer(), hex)),
+    manifest.members.map(async (file) => readMember(file, await (await shipped(file.file, folder)).arrayBuffer(), hashOf)),
   );
   return openEar(manifest, weights, lexiconOf(words, manifest.phones));
 }

@@ -1,4 +1,5 @@
 // The synthesiser works beside the page, so that the screen never waits for a sentence to be made.
+import { hashOf, shipped } from "#speech/shipped.ts";
 import { checkedVoice } from "./manifest.ts";
 import { openSynth, type Synth } from "./synth.ts";
 import type { Answer, Ask } from "./worker-shapes.ts";
@@ -7,19 +8,10 @@ const answer = (a: Answer): void => {
   postMessage(a, a && "samples" in a ? { transfer: [a.samples.buffer] } : {});
 };
 
-const hex = async (bytes: ArrayBuffer): Promise<string> =>
-  [...new Uint8Array(await crypto.subtle.digest("SHA-256", bytes))].map((b) => b.toString(16).padStart(2, "0")).join("");
-
-async function get(url: URL): Promise<Response> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`the voice's file was not found (${response.status})`);
-  return response;
-}
-
 /** `folder`: where the manifest and the voice lie. */
 async function open(folder: string): Promise<Synth> {
-  const manifest: unknown = await (await get(new URL("voice.json", folder))).json();
-  const bytes = await checkedVoice(manifest, async (file) => (await get(new URL(file, folder))).arrayBuffer(), hex);
+  const manifest: unknown = await (await shipped("voice.json", folder)).json();
+  const bytes = await checkedVoice(manifest, async (file) => (await shipped(file, folder)).arrayBuffer(), hashOf);
   const synth = await openSynth(bytes);
   // The first sentence takes ten times as long as the next ones, so one is made that nobody hears.
   synth("Ready.", 1);
