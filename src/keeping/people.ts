@@ -5,6 +5,7 @@ import type { BodyMeasures, Region } from "#events/spot.ts";
 import { DEFAULT_BODY } from "#rules/body/area.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { PLAUSIBLE } from "#rules/glucose/reading.ts";
+import { draftOfHours, mealHoursOf, readingTimesOf } from "./meal-hours.ts";
 import type { Draft, NotFor, Problem } from "./problem.ts";
 import { Reader } from "./reader.ts";
 import type { NumberSpan } from "./typed.ts";
@@ -88,6 +89,8 @@ function read(r: Reader, id: string, others: readonly Person[]): Person {
     sayFirst: r.choice("person.sayFirst", ["no", "yes"]) === "yes",
     usualBand: bandOf(r, glucoseUnit),
     usualMeals: usualMealsOf(r),
+    ...mealHoursOf(r),
+    ...readingTimesOf(r),
     body: bodyOf(r),
     leftOutRegions: REGION_NAMES.filter((region) => r.raw(`person.leftOut.${region}`) === "yes"),
     leftOutSugars: sugarFoods()
@@ -139,6 +142,7 @@ export function draftOfPerson(person: Person): Draft {
     "person.usualBand.low": String(person.usualBand.low),
     "person.usualBand.high": String(person.usualBand.high),
     ...Object.fromEntries(BODY_FIELDS.map((name) => [`person.body.${name}`, String(person.body[name])])),
+    ...draftOfHours(person),
     ...Object.fromEntries(person.leftOutRegions.map((region) => [`person.leftOut.${region}`, "yes"])),
     ...Object.fromEntries((person.leftOutSugars ?? []).map((id) => [`person.noSugar.${id}`, "yes"])),
     ...Object.fromEntries((person.glucagonSteps ?? []).map((step, i) => [`person.kit.${i}`, step])),

@@ -1,5 +1,6 @@
 // The drawer: set-up behind a keeper's PIN. A new household makes its first keeper here; what was typed stays until it is closed.
 import { useEffect, useState } from "preact/hooks";
+import { draftOfHousehold } from "#keeping/household.ts";
 import type { Draft } from "#keeping/problem.ts";
 import { OwnQuestion } from "#screens/first/own-question.tsx";
 import { useHearable } from "#screens/shared/hear.ts";
@@ -113,8 +114,14 @@ export function DrawerScreen(props: DrawerProps) {
     case "empty demo":
       return <MenuPage drawer={props} keeper={keeper} said={said} go={go} />;
     case "household": {
-      const start = { "household.country": house.household.country, "household.emergencyNumber": house.household.emergencyNumber };
-      return <HouseholdPage key="household" {...page} {...draftOf("household", start)} onDone={() => savedTo("household", MENU)} />;
+      return (
+        <HouseholdPage
+          key="household"
+          {...page}
+          {...draftOf("household", draftOfHousehold(house.household))}
+          onDone={() => savedTo("household", MENU)}
+        />
+      );
     }
     case "keeper":
       return <KeeperPage key="keeper" {...page} first={false} {...draftOf("keeper", {})} onDone={() => savedTo("keeper", MENU)} />;

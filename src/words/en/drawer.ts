@@ -65,8 +65,8 @@ export const DRAWER = {
 
   // A new household
   householdTitle: "Your household",
-  householdIntro: "Two answers, then the first keeper.",
-  householdChange: "Household and emergency number",
+  householdIntro: "A few answers, then the first keeper.",
+  householdChange: "Household, hours and emergency number",
   firstKeeperTitle: "The first keeper",
   firstKeeperIntro: "A keeper sets up people, cards and pens.",
   keeperTitle: "A new keeper",

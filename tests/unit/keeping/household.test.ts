@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { happened } from "#events/happened.ts";
-import { setHousehold } from "#keeping/household.ts";
+import { draftOfHousehold, setHousehold } from "#keeping/household.ts";
 import { insulinId } from "#keeping/insulin.ts";
 import { addKeeper, keeperProblems } from "#keeping/keepers.ts";
 import { addPen, retirePen } from "#keeping/pens.ts";
@@ -230,5 +230,71 @@ describe("wrong tries", () => {
     expect(pinWait(back, 500_000)).toBe(30_000);
     expect(pinWait(back, 530_000)).toBe(0);
     expect(settled(tries, 2_000_000)).toEqual(tries);
+  });
+});
+
+describe("the hours of the house", () => {
+  const home = { "household.country": "US", "household.emergencyNumber": "911" };
+  const set = (more: Record<string, string>) => setHousehold({ ...home, ...more }, "home");
+
+  it("are kept as typed: who hears the tablet, and when no reminder sounds", () => {
+    const typed = {
+      "household.hearer": "between",
+      "household.hearer.from": "5:30 pm",
+      "household.hearer.until": "08:00",
+      "household.quietHours.from": "9 pm",
+      "household.quietHours.until": "7:00 am",
+    };
+    const done = set(typed);
+    expect(done.ok && done.events[0]).toMatchObject({
+      household: { hearer: { who: "between", from: "17:30", until: "08:00" }, quietHours: { from: "21:00", until: "07:00" } },
+    });
+    if (done.ok) expect(happened.safeParse(done.events[0]).success).toBe(true);
+  });
+
+  it("are left out where nothing was typed, and the hours of nobody are not asked for", () => {
+    expect(set({})).toEqual({
+      ok: true,
+      events: [{ type: "household begun", household: { kind: "home", country: "US", emergencyNumber: "911" } }],
+    });
+    const nobody = set({ "household.hearer": "nobody", "household.hearer.from": "soon" });
+    expect(nobody.ok && nobody.events[0]).toMatchObject({ household: { hearer: { who: "nobody" } } });
+  });
+
+  it("are refused where one end is missing or is no time", () => {
+    expect(whys(set({ "household.hearer": "between", "household.hearer.from": "17:30" }))).toEqual(["household.hearer.until: empty"]);
+    expect(whys(set({ "household.quietHours.from": "late", "household.quietHours.until": "06:00" }))).toEqual([
+      "household.quietHours.from: not a time",
+    ]);
+  });
+
+  it("come back into the form as they were", () => {
+    const household = {
+      kind: "home",
+      country: "UK",
+      emergencyNumber: "999",
+      hearer: { who: "between", from: "17:30", until: "08:00" },
+      quietHours: { from: "21:00", until: "07:00" },
+    } as const;
+    expect(setHousehold(draftOfHousehold(household), "home")).toEqual({ ok: true, events: [{ type: "household begun", household }] });
+  });
+});
+
+describe("the hours of a person's day", () => {
+  const mealHours = [{ meal: "lunch", from: "12:00", until: "13:30" }] as const;
+
+  it("are kept meal by meal, with the readings that are due besides, and come back into the form", () => {
+    const person = { ...odile, mealHours: [...mealHours], readingTimes: ["22:00", "03:00"] };
+    const set = changePerson(draftOfPerson(person), "odile", [], "k1");
+    expect(set.ok && set.events[0]).toMatchObject({ person: { mealHours, readingTimes: ["22:00", "03:00"] } });
+    if (set.ok) expect(happened.safeParse(set.events[0]).success).toBe(true);
+  });
+
+  it("end after they begin, and need both ends", () => {
+    const typed = { ...form, "person.mealHours.lunch.from": "13:00", "person.mealHours.lunch.until": "12:00" };
+    expect(whys(changePerson(typed, "p1", [], "k1"))).toEqual(["person.mealHours.lunch.until: upside down"]);
+    expect(whys(changePerson({ ...form, "person.mealHours.lunch.from": "13:00" }, "p1", [], "k1"))).toEqual([
+      "person.mealHours.lunch.until: empty",
+    ]);
   });
 });

@@ -1,4 +1,5 @@
 // What the other forms ask: household, keeper, person, pen.
+import { MEALS, READING_TIMES } from "#keeping/meal-hours.ts";
 import { BODY_FIELDS, KIT_STEPS, REGION_NAMES, USUAL_MEALS } from "#keeping/people.ts";
 import type { Draft } from "#keeping/problem.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
@@ -8,10 +9,18 @@ import { PARTS } from "#words/en/drawer/fields.ts";
 const number = (field: string): Spec => ({ kind: "number", field });
 const choice = (field: string, ...options: string[]): Spec => ({ kind: "choice", field, options });
 
+const time = (field: string): Spec => ({ kind: "text", field });
+const hours = (from: string, until: string): Spec => ({ kind: "row", field: from, specs: [time(from), time(until)] });
+
 export const HOUSEHOLD: readonly Section[] = [
   {
     specs: [choice("household.country", "US", "UK"), { kind: "phone", field: "household.emergencyNumber" }],
   },
+  {
+    heading: PARTS.hearer,
+    specs: [choice("household.hearer", "nobody", "always", "between"), hours("household.hearer.from", "household.hearer.until")],
+  },
+  { heading: PARTS.quiet, specs: [hours("household.quietHours.from", "household.quietHours.until")] },
 ];
 
 const PINS: readonly Spec[] = [
@@ -60,6 +69,13 @@ export function personSections(isNew: boolean): Section[] {
       ],
     },
     { heading: PARTS.meals, specs: Array.from({ length: USUAL_MEALS }, (_, i) => meal(i)) },
+    {
+      heading: PARTS.hours,
+      specs: [
+        ...MEALS.map((name) => hours(`person.mealHours.${name}.from`, `person.mealHours.${name}.until`)),
+        ...Array.from({ length: READING_TIMES }, (_, i) => time(`person.readingTimes.${i}`)),
+      ],
+    },
     {
       heading: PARTS.body,
       specs: [

@@ -1,6 +1,9 @@
 // The name of every field a keeper types: the label beside its box, and how a difference or a problem calls it.
 import { foodById } from "#rules/food/foods.ts";
 import { BODY_HINTS, BODY_NAMES } from "./body-fields.ts";
+import { HOURS_HINTS, HOURS_NAMES } from "./hours-fields.ts";
+import { illFieldHint, illFieldName } from "./ill-fields.ts";
+import { PEN_HINTS, PEN_NAMES } from "./pen-fields.ts";
 
 /** Headings of the parts of a form and of the sheet. */
 export const PARTS = {
@@ -13,6 +16,7 @@ export const PARTS = {
   limits: "Limits",
   eating: "Eating and body",
   care: "Care",
+  ill: "High glucose and ill days",
   wrong: "When something goes wrong",
   who: "Who it is",
   readings: "Readings",
@@ -23,6 +27,9 @@ export const PARTS = {
   kit: "The glucagon kit, from its leaflet",
   pen: "The pen",
   dates: "Dates",
+  hearer: "Who can hear the tablet",
+  quiet: "Quiet hours",
+  hours: "Hours of the day",
 } as const;
 
 const MEALS: Readonly<Record<string, string>> = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" };
@@ -75,6 +82,14 @@ const NAMES: Readonly<Record<string, string>> = {
   "care.lastSpotMm": "Distance from the last spot",
   "care.navelMm": "Distance from the navel",
   "care.askEatenMinutes": "Question about the meal after",
+  "care.watchMinutes": "Readings while no meal comes, every",
+  ketones: "Test for ketones",
+  "ketones.test": "Test for ketones",
+  "ketones.from": "Test for ketones from",
+  "ketones.whenIll": "Test for ketones when ill, at any reading",
+  sickDay: "Rules for ill days",
+  "sickDay.rules": "Rules for ill days",
+  "sickDay.callWhen": "When to call on an ill day",
   "advice.tooMuch": "Too much insulin",
   "advice.wrongInsulin": "Wrong insulin",
   "advice.missed": "A missed dose",
@@ -91,6 +106,7 @@ const NAMES: Readonly<Record<string, string>> = {
 
   "household.country": "Country",
   "household.emergencyNumber": "Emergency number",
+  ...HOURS_NAMES,
   "keeper.name": "Your name",
   "keeper.pin": "PIN",
   "keeper.again": "PIN again",
@@ -107,19 +123,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "person.sayFirst": "Says the own number first",
   "person.usualBand.low": "Usual readings from",
   "person.usualBand.high": "Usual readings up to",
-
-  "pen.device": "What is it?",
-  "pen.kind": "Kind of insulin",
-  "pen.insulin": "Which insulin",
-  "pen.insulinName": "Name of the insulin",
-  "pen.unitsPerMl": "Strength of the insulin",
-  "pen.cloudy": "Cloudy, needs mixing",
-  "pen.mark": "Mark that fingers feel",
-  "pen.unitsPerClick": "Units of one click",
-  "pen.unitsWhenOpened": "Units in a full pen",
-  "pen.openedOn": "Opened on",
-  "pen.inUseDays": "Days it lasts once opened",
-  "pen.expiresOn": "Good until",
+  ...PEN_NAMES,
 };
 
 const OF_MEAL: Readonly<Record<string, string>> = {
@@ -196,6 +200,8 @@ export function fieldName(field: string): string {
     const [, , row, column] = field.split(".");
     return `Usual meal ${Number(row) + 1}: ${column === "grams" ? "grams" : column}`;
   }
+  const ill = illFieldName(field);
+  if (ill !== undefined) return ill;
   if (field.startsWith("person.kit.")) return `Glucagon kit, step ${Number(field.split(".")[2]) + 1}`;
   if (field.startsWith("person.noSugar.")) return `Do not offer: ${foodById(field.slice("person.noSugar.".length))?.us ?? "a sugar"}`;
   throw new Error(`the field ${field} has no name`);
@@ -215,17 +221,16 @@ const HINTS: Readonly<Record<string, string>> = {
   "bedtime.from": "For example 9:30 pm or 21:30.",
   "bedtime.until": "For example 5:00 am or 05:00.",
   "household.emergencyNumber": "It is shown whenever something is urgent.",
+  ...HOURS_HINTS,
+  ...PEN_HINTS,
   "keeper.pin": "4 to 8 digits.",
-  "pen.mark": "For example one rubber band. No other pen has it.",
-  "pen.unitsWhenOpened": "Blank if it is not known.",
-  "pen.openedOn": "With the month as a word. Blank if it is still closed.",
-  "pen.inUseDays": "From the leaflet of this pen.",
-  "pen.expiresOn": "The date printed on the pen.",
 };
 
 /** What stands under the label; rows and care fields share theirs. */
 export function fieldHint(field: string): string | undefined {
   if (/\.(bands|rows|columns)\.\d+\.(from|to)$/.test(field)) return "Blank: open.";
+  const ill = illFieldHint(field);
+  if (ill !== undefined) return ill;
   if (field === "person.kit.0") return "One thing to do in each line. Blank if there is no kit.";
   if (/^background\.\d+\.insulin\.name$/.test(field)) return "Blank if the card has none.";
   if (/^background\.\d+\.at$/.test(field)) return "For example 9:30 pm or 21:30.";

@@ -50,6 +50,11 @@ const OPTIONS: Readonly<Record<string, string>> = {
   never: "Never used",
   any: "Any part for any meal",
   kept: "A part is kept for each meal",
+  blood: "Blood, a number",
+  "urine words": "Urine strip with words",
+  "urine plus signs": "Urine strip with plus signs",
+  clinic: "Call the clinic now",
+  emergency: "Call the emergency number now",
   belly: "Belly",
   thigh: "Thigh",
   arm: "Arm",
@@ -90,6 +95,7 @@ const OWN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "bedtime.correction": { no: "No corrections", yes: "Corrections as usual" },
   onBoard: { linear: "Evenly over some hours" },
   "onBoard.model": { linear: "Evenly over some hours" },
+  "household.hearer": { nobody: "Nobody", always: "Always", between: "Only between these hours" },
   "mark.kind": { scar: "A scar", mole: "A mole", lump: "A lump", sore: "A sore place", other: "Another place to leave free" },
 };
 
@@ -103,11 +109,23 @@ function markOption(field: "mark.part" | "mark.from", option: string): string {
   return from ? fromLabel(from) : option;
 }
 
+/** A place on a strip: both kinds share their names, since the strip is chosen above the lines. */
+const STRIP: Readonly<Record<string, string>> = {
+  none: "None, no plus",
+  trace: "Trace",
+  small: "Small, 1 plus",
+  moderate: "Moderate, 2 plus",
+  large: "Large, 3 plus",
+  "very large": "4 plus",
+};
+
 /** The words of one answer; an answer without words is shown as it is. */
 export function optionName(field: string, option: string): string {
   const own = OWN[field]?.[option];
   if (own !== undefined) return own;
   if (field === "mark.part" || field === "mark.from") return markOption(field, option);
+  if (/^ketones\.lines\.\d+\.from$/.test(field)) return STRIP[option] ?? option;
+  if (/^ketones\.lines\.\d+\.call$/.test(field) && option === "no") return "Nobody";
   if (field.endsWith(".mode") && option === "down") return "Only whole steps, the rest is dropped";
   if (/^meals\.\w+\.correction$/.test(field) && option === "yes") return "By a target and a step";
   if (/^meals\.\w+\.correction$/.test(field) && option === "no") return "No correction";
@@ -124,7 +142,7 @@ export function unitWords(field: string, glucose: string): string {
   if (field.endsWith("unitsPerMl")) return "units per mL";
   if (/\.columns\.\d+\.(from|to)$/.test(field)) return "grams";
   if (/\.(target\.(low|high)|perUnit|from|to)$/.test(field) && field.startsWith("meals.")) return glucose;
-  if (["low.value", "high.value"].includes(field) || field.startsWith("person.usualBand")) return glucose;
+  if (["low.value", "high.value", "ketones.from"].includes(field) || field.startsWith("person.usualBand")) return glucose;
   if (/(\.units(\.\d+)?|foodOnly(\.\d+)?|primeUnits|unitsWhenOpened|unitsPerServing)$/.test(field)) return "units";
   if (field === "largestDose" || field === "unitsADay") return "units";
   if (/(gramsPerUnit|gramsPerServing|treatGrams|\.grams)$/.test(field)) return "grams";
