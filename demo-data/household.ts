@@ -5,7 +5,14 @@ import type { Pen } from "#events/pen.ts";
 import type { Household, Person } from "#events/person.ts";
 import { units } from "#events/quantity.ts";
 
-export const demoHousehold: Household = { kind: "demo", emergencyNumber: "911", country: "US" };
+export const demoHousehold: Household = {
+  kind: "demo",
+  emergencyNumber: "911",
+  country: "US",
+  quietHours: { from: "22:30", until: "06:30" },
+  // Ines comes home in the evening.
+  hearer: { who: "between", from: "17:00", until: "08:00" },
+};
 
 /** Ines looks after both. Her PIN opens the demo's drawer to everybody; its hash is by devices/pin.ts. */
 export const DEMO_PIN = "2580";
@@ -30,6 +37,12 @@ export const marta: Person = {
   sayFirst: false,
   usualBand: { low: 80, high: 260 },
   usualMeals: [],
+  mealHours: [
+    { meal: "breakfast", from: "07:00", until: "09:30" },
+    { meal: "lunch", from: "11:45", until: "14:30" },
+    { meal: "dinner", from: "17:15", until: "19:30" },
+  ],
+  readingTimes: ["22:00"],
   body: { bellyWidthMm: 360, bellyHeightMm: 220, thighLengthMm: 390, armLengthMm: 360, fingerMm: 17, handMm: 79 },
   leftOutRegions: ["buttock"],
 };
@@ -48,6 +61,11 @@ export const henk: Person = {
     { name: "toast and egg", meal: "breakfast", grams: 30 },
     { name: "soup and bread", meal: "lunch", grams: 45 },
     { name: "potatoes and beans", meal: "dinner", grams: 60 },
+  ],
+  mealHours: [
+    { meal: "breakfast", from: "07:30", until: "10:00" },
+    { meal: "lunch", from: "12:00", until: "15:00" },
+    { meal: "dinner", from: "17:45", until: "20:00" },
   ],
   body: { bellyWidthMm: 380, bellyHeightMm: 230, thighLengthMm: 420, armLengthMm: 380, fingerMm: 19, handMm: 88 },
   leftOutRegions: [],
