@@ -36,6 +36,8 @@ import type { WalkPart } from "./walk-part.ts";
 export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
   speech: Omit<TurnsWith, "earOff" | "inTheWay" | "onSentence" | "onListening" | "onRoom" | "onHeard">;
   applyPrefs(prefs: Prefs): void;
+  /** Left out: as they are kept on the tablet. */
+  prefs?: Prefs;
   /** Where a walk is open already, it must be held before the desk is made. */
   walkPart: Held<WalkPart>;
 }
@@ -65,7 +67,7 @@ export class Desk {
   readonly asked = signal<AskedScreen | null>(null);
   readonly askedNumber: AskedNumber;
   readonly foodSaid = signal<{ text: string } | null>(null);
-  readonly prefs: Signal<Prefs> = signal(readPrefs());
+  readonly prefs: Signal<Prefs>;
   readonly house: House;
   readonly turns: Turns;
   private readonly talk: Talk;
@@ -81,6 +83,7 @@ export class Desk {
     this.house = new House({ ...parts, onChange: (sent) => this.changed(sent) });
     this.state = signal(this.house.state);
     this.now = signal(parts.now());
+    this.prefs = signal(parts.prefs ?? readPrefs());
     const lang = (): Sentence["lang"] =>
       frontPerson(this.state.value)?.person.language ?? (this.state.value.household?.country === "UK" ? "en-GB" : "en-US");
     const sentence = (text: string): Sentence => ({ text, lang: lang() });
@@ -166,9 +169,9 @@ export class Desk {
   }
 
   /** Practice has the glass, the voice and the ear: only what is due in the house is looked after here. */
-  rest(on: boolean): void {
+  rest(on: boolean, prefs = this.prefs.value): void {
     this.resting = on;
-    this.prefs.value = readPrefs();
+    this.prefs.value = prefs;
     this.turns.setMode(on ? "screen reader" : MODES[this.prefs.value.voice]);
     this.refresh();
   }
@@ -211,8 +214,8 @@ export class Desk {
   refresh(): void {
     const house = this.state.value;
     const now = this.now.value;
-    if (this.ended) return;
-    if (this.resting) return this.bells.look(house, now, false);
+    if (this.resting) this.bells.look(house, now, false);
+    if (this.resting || this.ended) return;
     const list = offers(house, now);
     this.asked.value = this.askedNumber.look(house, list);
     const around = this.around ?? this.asked.value;
@@ -224,17 +227,9 @@ export class Desk {
     const edge = scene !== this.shownKey;
     this.shownKey = scene;
     const say = around ? { title: around.title, lines: [...around.lines, ...(around.calm ?? [])] } : byTouch ? BY_TOUCH : this.say();
-    this.talk.show(
-      {
-        key: scene,
-        say,
-        offers: around ? [] : list,
-        refusal: around ? null : this.refusal.value,
-        around,
-        calls: whoCalls(house, now) !== null,
-      },
-      house,
-    );
+    const calls = whoCalls(house, now) !== null;
+    const refusal = around ? null : this.refusal.value;
+    this.talk.show({ key: scene, say, offers: around ? [] : list, refusal, around, calls }, house);
     this.bells.look(house, now, edge);
   }
 

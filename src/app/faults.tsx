@@ -5,14 +5,17 @@ import type { FaultKind } from "#words/en/first.ts";
 import { numbersToCall } from "#words/en/kitchen.ts";
 import type { Desk } from "./desk.ts";
 
+/** What is saved, and how everything else falls silent. */
+type Known = Pick<Desk, "state"> & { end(): void };
+
 export interface Faults {
-  knows(desk: Desk): void;
+  knows(desk: Known): void;
   show(kind: FaultKind, detail: string): void;
 }
 
 /** Listens for what nobody caught. The first fault stays on the screen: a second would only hide it. */
 export function faults(root: HTMLElement, now: () => Stamp): Faults {
-  let desk: Desk | null = null;
+  let desk: Known | null = null;
   let shown = false;
   const show = (kind: FaultKind, detail: string) => {
     if (shown) return;

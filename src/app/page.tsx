@@ -13,6 +13,7 @@ import type { Desk } from "./desk.ts";
 import { emptyDemo, showDemo, startOwn } from "./home.ts";
 import { later } from "./later.tsx";
 import { Notices } from "./notices.tsx";
+import type { Practice } from "./practice.ts";
 
 const DayBook = later(async () => (await import("#screens/daybook/day-book-screen.tsx")).DayBookScreen);
 const Drawer = later(async () => (await import("#screens/drawer/drawer-screen.tsx")).DrawerScreen);
@@ -20,6 +21,7 @@ const First = later(async () => (await import("#screens/first/first-screen.tsx")
 
 export interface PageProps {
   desk: Desk;
+  practice: Practice;
   log: LogPort;
   hasVoice(): boolean;
   hasTones(): boolean;
@@ -27,7 +29,7 @@ export interface PageProps {
   trial: EarTrial;
 }
 
-export function Page({ desk, log, hasVoice, hasTones, trial }: PageProps) {
+export function Page({ desk, practice, log, hasVoice, hasTones, trial }: PageProps) {
   const house = desk.state.value;
   const prefs = desk.prefs.value;
   const speaks = prefs.voice === "speaks" || prefs.voice === "speaks and listens";
@@ -54,17 +56,29 @@ export function Page({ desk, log, hasVoice, hasTones, trial }: PageProps) {
       newCode={() => codeFrom(chanceBytes(CODE_SIGNS))}
       ear={trial}
       onClose={close}
+      onPractise={() => {
+        close();
+        desk.open("practice");
+      }}
       {...(demo
         ? { demoPin: DEMO_PIN, onStartOwn: () => void startOwn(() => log.close()), onEmptyDemo: () => void emptyDemo(() => log.close()) }
         : {})}
     />
   );
   if (house.household === null && desk.overlay.value !== "drawer") return <First onDemo={showDemo} onOwn={() => desk.open("drawer")} />;
+  const practised = practice.desk.value;
+  // Day book and drawer are not reached from a walk, and this one ends with it.
+  if (practised)
+    return (
+      <App key="practice" desk={practised} hasTones={() => true} notices={null} dayBook={() => null} drawer={() => null} practise={null} />
+    );
   return (
     <App
+      key="house"
       desk={desk}
       hasTones={hasTones}
       notices={<Notices house={house} appSpeaks={speaks} hasVoice={hasVoice()} />}
+      practise={(person) => void practice.begin(person)}
       dayBook={(close) => (
         <DayBook rowsOfDay={(from, to) => log.readBetween(from, to)} house={house} now={desk.now.value} onClose={close} />
       )}

@@ -16,6 +16,7 @@ import { held } from "./held.ts";
 import { homeOfTablet, logNameOf } from "./home.ts";
 import { Page } from "./page.tsx";
 import { soundParts } from "./parts.ts";
+import { Practice } from "./practice.ts";
 import { Recorder } from "./recorder.ts";
 import { watchForUpdates } from "./update.ts";
 import { APP_VERSION } from "./version.ts";
@@ -59,19 +60,27 @@ async function open(root: HTMLElement): Promise<void> {
     const recorder = await Recorder.open({ log, newId: () => newId(), appVersion: APP_VERSION, wordsVersion: WORDS_VERSION });
     const walkPart = held(fetchWalk, browserTimers);
     const sound = soundParts(prefs, recorder.state.household?.country === "UK" ? "en-GB" : "en-US");
-    const desk = new Desk({
-      recorder,
+    const parts = {
       now: () => clock.now(),
       newId: () => newId(),
       speech: { voice: sound.voice, ears: sound.ears, timers: browserTimers },
-      ring: sound.ring,
       walkPart,
-      applyPrefs: (p) => {
+      applyPrefs: (p: Prefs) => {
         look(p);
         sound.apply(p);
       },
+    };
+    const desk = new Desk({
+      ...parts,
+      recorder,
+      ring: (level) => {
+        // Whatever the house calls for comes before practice.
+        practice.end("called");
+        return sound.ring(level);
+      },
     });
-    fault.knows(desk);
+    const practice = new Practice({ ...parts, real: desk, note: () => sound.ring("note") });
+    fault.knows({ state: desk.state, end: () => [practice.end("called"), desk.end()] });
     log.onLost((why) => fault.show("not stored", why));
     if (recorder.state.household === null && home === "demo") {
       // Ninety days take a moment the first time; the screen says so meanwhile.
@@ -87,9 +96,9 @@ async function open(root: HTMLElement): Promise<void> {
     keepScreenOn();
     // Looked at with the clock, every second: a voice may be lost at any time, and nothing else tells the page.
     const hasVoice = () => desk.now.value.mono >= 0 && sound.hasVoice();
-    render(<Page desk={desk} log={log} hasVoice={hasVoice} hasTones={sound.hasTones} trial={sound.trial} />, root);
+    render(<Page desk={desk} practice={practice} log={log} hasVoice={hasVoice} hasTones={sound.hasTones} trial={sound.trial} />, root);
     desk.tick();
-    setInterval(() => desk.tick(), 1000);
+    setInterval(() => [desk, practice].forEach((one) => void one.tick()), 1000);
     // The walk before all that is larger.
     void painted()
       .then(() => walkPart.hold())

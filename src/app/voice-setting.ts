@@ -1,6 +1,7 @@
 // Louder, softer, slower, faster: one step each, until the end of the scale. Pure.
 import type { Prefs } from "#devices/prefs.ts";
 import { FASTEST_WPM, SLOWEST_WPM } from "#speech/pace.ts";
+import type { SpeechMode } from "#speech/turns-shapes.ts";
 import { FIXED } from "#words/en/fixed.ts";
 
 export type VoiceAct = "louder" | "softer" | "slower" | "faster";
@@ -10,6 +11,14 @@ const RATE_STEP = 10;
 
 const UP = { 1: 2, 2: 3, 3: 4, 4: 5, 5: 5 } as const;
 const DOWN = { 1: 1, 2: 1, 3: 2, 4: 3, 5: 4 } as const;
+
+/** Who speaks, as the person chose. */
+export const MODES: Readonly<Record<Prefs["voice"], SpeechMode>> = {
+  "speaks and listens": "app speaks",
+  speaks: "app speaks",
+  "screen reader": "screen reader",
+  silent: "text only",
+};
 
 export type VoiceChange = { change: Pick<Prefs, "volume"> | Pick<Prefs, "rate"> } | { end: string };
 

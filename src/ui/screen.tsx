@@ -5,6 +5,7 @@ import { useContext, useLayoutEffect, useRef } from "preact/hooks";
 import { Captions, type Sentence } from "./captions.tsx";
 import { GuardContext } from "./guard-context.tsx";
 import { Pager } from "./pager.tsx";
+import { useScreenMark } from "./screen-mark.tsx";
 
 export interface ScreenProps {
   title: string;
@@ -38,6 +39,7 @@ export interface ScreenProps {
 export function Screen(props: ScreenProps) {
   const { title, sentences, shape = "plain", screenKey = title, focusHeading = false } = props;
   const guard = useContext(GuardContext);
+  const mark = useScreenMark();
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
     guard.screenChanged();
@@ -49,8 +51,9 @@ export function Screen(props: ScreenProps) {
   const titleClass = unseen ? "for-ears" : "screen-title";
   return (
     <div
-      class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}${props.brief ? " screen-brief" : ""}`}
+      class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}${props.brief ? " screen-brief" : ""}${mark ? " screen-marked" : ""}`}
     >
+      {mark ? <p class="screen-mark">{mark}</p> : null}
       {props.bar}
       <main class="screen-main">
         <div class="screen-middle">

@@ -8,6 +8,7 @@ import { KITCHEN_MISHAPS, MISHAPS } from "#walk/steps/mishap.ts";
 import { didITakeIt } from "#words/en/did-i.ts";
 import { afterMealAnswer, dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
+import { PRACTICE } from "#words/en/practice.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { bring, me, odileAlone, twice } from "./explore/at-table.ts";
 import { fixedCard } from "./people.ts";
@@ -120,12 +121,19 @@ function mishaps(make: () => Table): Scene[] {
   const left = bring(make(), "inject").send({ do: "button is down" });
   left.pass(10);
   left.send({ do: "wait is over" }).number("left in window", "2");
+  const unseen = (...felt: Intent[]) => {
+    const t = bring(make(), "inject").send({ do: "button is down" });
+    t.pass(10);
+    return t.send({ do: "wait is over" }, { do: "window not seen" }, ...felt);
+  };
   return [
     ...MISHAPS.flatMap((mishap) =>
       (["pen", "inject", "eat"] as const).map((stop): Scene => [`${mishap}, ${where[stop]}`, at(stop).send({ do: "report", mishap })]),
     ),
     ...KITCHEN_MISHAPS.map((mishap): Scene => [`${mishap}, in the kitchen`, make().send({ do: "open mishap", person: "odile", mishap })]),
     ["number left in the window", left],
+    ["the window is not seen", unseen()],
+    ["the button stands out", unseen({ do: "button feels", how: "standing out" })],
     ["food did not stay down: the advice was heard", at("eat").send({ do: "report", mishap: "vomiting" }, heard)],
     ["the app started again at the needle", again(at("inject"))],
   ];
@@ -180,6 +188,7 @@ export function reviewedScreens(): ReviewedScreen[] {
       ...mishaps(make).map(([when, t]) => screen("Something is wrong", [`${when}${by}`, t])),
       ...answered,
       ...forTheHouse(make),
+      ...Object.entries(PRACTICE).map(([when, words]) => told("Practice", when, typeof words === "string" ? [words] : words)),
       ...didI(make),
     ];
   });

@@ -7,6 +7,7 @@ import type { HouseState, PersonState } from "#walk/state.ts";
 import { BODY_PAGE } from "#words/en/drawer/body.ts";
 import { EAR } from "#words/en/drawer/ear.ts";
 import { DRAWER, RETIRE } from "#words/en/drawer.ts";
+import { FIXED } from "#words/en/fixed.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { Page } from "./parts/page.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
@@ -78,6 +79,7 @@ export function MenuPage({
         {item(DRAWER.changePin, { at: "PIN" })}
         {item(DRAWER.makeCode, { at: "code" })}
         {item(DRAWER.sizes, { at: "sizes" })}
+        <BigButton role="choice" label={FIXED.practice} onPress={drawer.onPractise} />
         {drawer.ear ? item(EAR.title, { at: "ear" }) : null}
         {drawer.onStartOwn ? item(DRAWER.startOwn, { at: "start own" }) : null}
         {drawer.onEmptyDemo ? item(DRAWER.emptyDemo, { at: "empty demo" }) : null}

@@ -46,6 +46,8 @@ export interface DrawerProps {
   /** The ear, to be tried out; not given where there is nothing to try. */
   ear?: EarTrial;
   onClose(): void;
+  /** Closes the drawer and asks who practises. */
+  onPractise(): void;
   /** Given in the demo: the PIN that opens its drawer to everybody, shown at the gate. */
   demoPin?: string;
   /** Given in the demo: the way to an own household. */

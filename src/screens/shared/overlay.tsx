@@ -58,6 +58,7 @@ export interface HelpActs {
   drawer(): void;
   dayBook(): void;
   about(): void;
+  practice(): void;
 }
 
 export function HelpScreen(props: OverlayProps & { lines: readonly string[]; acts: HelpActs; inWalk: boolean }) {
@@ -85,6 +86,7 @@ export function HelpScreen(props: OverlayProps & { lines: readonly string[]; act
       : [
           { label: FIXED.dayBook, press: acts.dayBook },
           { label: FIXED.drawer, press: acts.drawer },
+          { label: FIXED.practice, press: acts.practice },
         ]),
     { label: FIXED.about, press: acts.about },
   ];

@@ -53,6 +53,9 @@ yes Y EH S
 no N OW
 i'm AY M
 clumped K L AH M P T
+see S IY
+stands S T AE N D Z
+practice P R AE K T AH S / P R AE K T IH S
 millimoles M IH L IY M OW L Z / M IH L AH M OW L Z
 milligrams M IH L AH G R AE M Z / M IH L IH G R AE M Z
 dl D IY EH L

@@ -14,8 +14,7 @@ const atWindow = (t: Table = odileAt("inject")): Table => {
   return t.send({ do: "wait is over" });
 };
 const said = (t: Table): string => (sayWalk(t.state, t.now, GUARDS)?.lines ?? []).join(" ");
-const hears = (t: Table, text: string) =>
-  understand({ text, alternatives: [], unsure: false }, spokenOffers(offers(t.state, t.now), t.state).offers);
+const hears = (t: Table, text: string) => understand({ text, alternatives: [] }, spokenOffers(offers(t.state, t.now), t.state).offers);
 const stored = (t: Table) => t.facts.flatMap((f) => (f.readable && f.event.type === "injected" ? [f.event] : []));
 const left = (text: string, via: "touch" | "voice" = "touch") =>
   ({ do: "give number", slot: "left in window", text, via, helper: null }) as const;

@@ -1,0 +1,99 @@
+// Practice: the state that a walk for practice begins with. It is the house as it stands, with nothing open, nothing due and nothing taken.
+// What is practised is folded into a log in memory: nothing of it reaches the book, the pens or the places.
+import type { DoseCard, MealName } from "#events/card.ts";
+import type { Pen } from "#events/pen.ts";
+import { DAY } from "#events/quantity.ts";
+import type { Stamp } from "#events/stamp.ts";
+import { compareDates, localParts } from "#rules/time/local.ts";
+import { emptyDay } from "./day.ts";
+import { type HouseState, type PersonState, type SignedCard, stepOf, type Walk } from "./state.ts";
+
+/** An invented card and pen, for whoever has none yet. */
+export interface MadeUp {
+  card: DoseCard;
+  pens: readonly Pen[];
+}
+
+export interface PracticeStart {
+  house: HouseState;
+  meal: MealName;
+  /** The card is invented: it tells nothing about this person. */
+  madeUp: boolean;
+}
+
+/** Practice would keep a bell, a low or an open walk from whoever needs it: then there is none. */
+export const mayPractise = (house: HouseState): boolean =>
+  Object.keys(house.people).length > 0 && Object.values(house.people).every((me) => me.walk === null && me.bell === null);
+
+const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
+/** From when on a meal is the likely one, in minutes of the day. Our choice. */
+const FROM_MINUTE: readonly [number, MealName][] = [
+  [17 * 60, "dinner"],
+  [11 * 60, "lunch"],
+  [0, "breakfast"],
+];
+
+function mealOf(card: DoseCard, now: Stamp): MealName | null {
+  const { minuteOfDay } = localParts(now.wall, now.offset);
+  const likely = FROM_MINUTE.find(([from]) => minuteOfDay >= from)?.[1] ?? "breakfast";
+  return card.meals[likely] ? likely : (MEALS.find((meal) => card.meals[meal]) ?? null);
+}
+
+/** Longer than practice lasts: no bell of it ever comes to call. */
+const NO_BELL_MINUTES = 60;
+
+/** A card that is over, or not yet in force, may be practised with all the same. */
+function forPractice(signed: SignedCard, now: Stamp): SignedCard {
+  const today = localParts(now.wall, now.offset).date;
+  const { card } = signed;
+  const timing = { ...card.timing, earliestMinutes: NO_BELL_MINUTES, latestMinutes: NO_BELL_MINUTES };
+  const validFrom = compareDates(card.validFrom, today) > 0 ? today : card.validFrom;
+  return { ...signed, card: { ...card, timing, validFrom, validUntil: null, reviewBy: null } };
+}
+
+const atRest = (me: PersonState): PersonState => ({
+  ...me,
+  nextCard: null,
+  doses: [],
+  backgroundDoses: [],
+  lastLow: null,
+  day: emptyDay,
+  walk: null,
+  bell: null,
+  mealQuestion: null,
+});
+
+const penKept = (pen: Pen): PersonState["pens"][number] => ({ pen, openedOn: pen.openedOn, used: 0, retired: false });
+
+/** person: who practises. null: nobody is called so. `clear` days before now the log is taken to be whole: practice asks about no real dose. */
+export function practiceStart(house: HouseState, person: string, now: Stamp, invented: MadeUp): PracticeStart | null {
+  const me = house.people[person];
+  if (!me) return null;
+  const own = me.card ?? me.nextCard;
+  const ownMeal = own && mealOf(own.card, now);
+  const madeUp = own === null || ownMeal === null;
+  const signature = { keeper: "", keeperName: "", signedOn: invented.card.validFrom, typedTwice: true, readBack: true } as const;
+  const card = madeUp ? { card: { ...invented.card, person }, hash: "practice", signature } : own;
+  const meal = ownMeal ?? mealOf(invented.card, now) ?? "lunch";
+  const pens = madeUp ? invented.pens.map((pen) => penKept({ ...pen, person })) : me.pens;
+  const people = Object.fromEntries(Object.entries(house.people).map(([id, other]) => [id, atRest(other)]));
+  return {
+    madeUp,
+    meal,
+    house: {
+      ...house,
+      people: { ...people, [person]: { ...atRest(me), card: forPractice(card, now), pens } },
+      keepers: [],
+      front: null,
+      lastSeq: 0,
+      last: now,
+      doubt: null,
+      clearSince: now.wall - 30 * DAY,
+      unreadable: [],
+    },
+  };
+}
+
+/** Steps that a person could take for an order to inject. */
+const AT_THE_PEN: readonly string[] = ["pen", "dial", "place", "skin", "inject"];
+export const isAtThePen = (walk: Walk): boolean => AT_THE_PEN.includes(stepOf(walk));
