@@ -12,7 +12,7 @@ export type CorrectionLimit =
   | { readonly leaves: "ask"; readonly blank: BlankField };
 
 /** Blank bedtime: avoid rapid-acting insulin at bedtime in older adults (ADA Standards, section 13, simplification figure). The hours are ours, no source. */
-const BEDTIME = { from: "21:00", until: "05:00", correction: false };
+export const BEDTIME = { from: "21:00", until: "05:00", correction: false };
 
 /**
  * A blank field matters only while an earlier dose could still act. 12 hours is the longest printed for mealtime insulin (regular human insulin,

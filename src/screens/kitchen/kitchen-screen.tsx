@@ -9,6 +9,7 @@ import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { sayEvening } from "#words/en/cautions.ts";
 import { didITakeIt } from "#words/en/did-i.ts";
 import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
@@ -225,7 +226,7 @@ function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wis
     <ChoicesScreen
       title={dayAndMonth(now)}
       lines={nobody ? [FIXED.nobodyYet] : dueNow(house, now)}
-      calm={sayNext(house, now)}
+      calm={[...sayEvening(house, now), ...sayNext(house, now)]}
       speaking={props.speaking}
       focusHeading={props.focusHeading}
       banner={props.banner}

@@ -5,6 +5,7 @@ import type { Ctx } from "#walk/context.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { minutesOf, unitsOf } from "#words/en/amounts.ts";
+import { sayCautions } from "#words/en/cautions.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
@@ -66,8 +67,8 @@ export function sayDone(c: Ctx): Say {
     : ["Keep quick sugar near today."];
   return {
     title: "Done",
-    lines: [...glucose, `${amount}${where}.`, ...ate, ...asks],
-    short: [`${amount}.`],
+    lines: [...glucose, `${amount}${where}.`, ...ate, ...asks, ...sayCautions(c)],
+    short: [`${amount}.`, ...sayCautions(c)],
   };
 }
 

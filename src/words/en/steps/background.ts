@@ -5,6 +5,7 @@ import type { Ctx } from "#walk/context.ts";
 import { insulinOf } from "#walk/insulin.ts";
 import { windowNow } from "#walk/steps/taken.ts";
 import { ago, unitsOf } from "#words/en/amounts.ts";
+import { sayCautions } from "#words/en/cautions.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
@@ -86,12 +87,18 @@ export function sayBackgroundDone(c: Ctx): Say {
 
   return {
     title: "Done",
-    lines: [...(reading ? [`Reading ${reading.value}.`] : ["There was no reading."]), `${amount}.`, ...where, "No meal has to follow."],
-    short: [`${amount}.`],
+    lines: [
+      ...(reading ? [`Reading ${reading.value}.`] : ["There was no reading."]),
+      `${amount}.`,
+      ...where,
+      "No meal has to follow.",
+      ...sayCautions(c),
+    ],
+    short: [`${amount}.`, ...sayCautions(c)],
   };
 }
 
 export function sayReadingDone(c: Ctx): Say {
   const reading = c.walk.reading?.glucose;
-  return { title: "Saved", lines: [reading ? `Saved. Reading ${reading.value}.` : "Saved."] };
+  return { title: "Saved", lines: [reading ? `Saved. Reading ${reading.value}.` : "Saved.", ...sayCautions(c)] };
 }
