@@ -22,6 +22,7 @@ const ANSWERS: Readonly<Record<Step, readonly [Answer, number, number]>> = {
   eat: [eat, 1, 3],
   done: [(w) => w.home.send({ do: "finish" }), 3, 8],
   low: [low, 20, 50],
+  ill: [(w) => w.home.send({ do: "heard ill advice" }), 6, 15],
   mishap: [(w) => w.home.send({ do: "heard mishap advice" }), 8, 15],
   "needle question": [(w) => w.home.send({ do: "needle went in", answer: "yes" }), 8, 15],
 };
@@ -31,6 +32,12 @@ const MOST_ANSWERS = 120;
 export function walkThrough(w: Walker): void {
   const { person } = w.habits;
   w.home.send(w.plan.meal ? { do: "open meal", person, meal: w.plan.meal } : { do: "open low", person });
+  goThrough(w);
+}
+
+/** Whatever is asked in the walk that stands in front, up to its end. */
+export function goThrough(w: Walker): void {
+  const { person } = w.habits;
   for (let i = 0; i < MOST_ANSWERS; i++) {
     const { walk } = w.me;
     if (!walk) return;

@@ -1,6 +1,7 @@
 // What the ear is told to expect at a question: the offers' phrases, the foods by name, and how large the number can be.
 import type { NumberSlot } from "#events/told.ts";
 import { FOODS } from "#rules/food/foods.ts";
+import { BLOOD_KETONES } from "#rules/glucose/ketones.ts";
 import { PLAUSIBLE } from "#rules/glucose/reading.ts";
 import type { Hearing } from "#speech/ports.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
@@ -20,10 +21,13 @@ export function rangeOf(slot: NumberSlot, house: HouseState): Range {
   switch (slot) {
     case "reading":
     case "recheck":
-    case "recheck after low": {
+    case "recheck after low":
+    case "reading when ill": {
       const unit = frontPerson(house)?.person.glucoseUnit ?? "mg/dL";
       return { low: PLAUSIBLE["mmol/L"].least, high: PLAUSIBLE["mg/dL"].most, step: unit === "mmol/L" ? 0.1 : 1 };
     }
+    case "ketones":
+      return { low: BLOOD_KETONES.least, high: BLOOD_KETONES.most, step: 0.1 };
     case "grams":
       return RANGES.grams;
     default:

@@ -30,7 +30,7 @@ function unattended(walk: Walk, now: Stamp, sure: boolean): boolean {
 }
 
 /** May the bell of the person in front ring over this step? Over their own needle only once nobody answers there. */
-const OWN_STEPS: readonly string[] = ["put away", "eat", "done", "mishap"];
+const OWN_STEPS: readonly string[] = ["put away", "eat", "done", "mishap", "ill"];
 
 export class Ringer {
   private readonly rang = new Map<string, { mono: number; kind: AlertKind }>();

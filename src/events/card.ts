@@ -2,6 +2,7 @@
 // Nothing is implied: where two clinics teach differently, the difference is a field (ADA, UK and Canadian teaching differ on most of them).
 // Dosing fields are null when the clinic left them blank: blank means "stop and ask". Care fields are null when blank: blank means the named default of rules/card/care.ts.
 import * as z from "zod/mini";
+import { ketoneRule, sickDayRules } from "./ill-rules.ts";
 import { clockTime, glucoseUnit, localDate, unitsSchema } from "./quantity.ts";
 
 export const mealName = z.enum(["breakfast", "lunch", "dinner", "snack"]);
@@ -175,6 +176,9 @@ export const doseCard = z.object({
   low: z.object({ value: z.number().check(z.gt(0)), counts: z.enum(["at or below", "below"]) }),
   /** At or above this the card's own high advice is said. */
   high: z.nullable(z.object({ value: z.number().check(z.gt(0)), advice: text })),
+  /** Left out where the clinic left them blank, and on cards that were signed before they were asked for: then the clinic is called. */
+  ketones: z.optional(ketoneRule),
+  sickDay: z.optional(sickDayRules),
   timing: timingRule,
   /** May a dose given by telephone by a named caller be used by the person alone? */
   telephonedDose: z.enum(["anyone", "with a helper only", "never"]),
@@ -194,6 +198,8 @@ export const doseCard = z.object({
     lastSpotMm: z.nullable(z.number()),
     navelMm: z.nullable(z.number()),
     askEatenMinutes: z.nullable(z.number()),
+    /** Minutes between readings while insulin is in and no meal came. Left out on cards that were signed before it was asked for. */
+    watchMinutes: z.optional(z.nullable(z.number())),
   }),
   /** The card's own words for what went wrong; null = call the clinic now. */
   advice: z.object({

@@ -1,6 +1,7 @@
 // Facts of a walk, in the order a meal walk meets them. Each answer says how it was known.
 import * as z from "zod/mini";
 import { mealName } from "./card.ts";
+import { illEvents } from "./happened-ill.ts";
 import { lowEvents } from "./happened-low.ts";
 import { needleEvents } from "./happened-needle.ts";
 import { plateHow, plateLine } from "./plate.ts";
@@ -43,6 +44,7 @@ export const mishapKind = z.enum([
   "pen ran out",
   "cannot eat",
   "half eaten",
+  "hardly eaten",
   "vomiting",
   "eaten, not injected",
   "needle stick",
@@ -159,6 +161,7 @@ export const walkEvents = [
   readingLeftOut,
   highAdviceHeard,
   ...lowEvents,
+  ...illEvents,
   exerciseAnswered,
   plateLineAdded,
   plateLineRemoved,

@@ -47,7 +47,10 @@ export function sceneKey(house: HouseState, now: Stamp): string {
       parts.push(me.bell ? bellNow(me.bell, now, sure).level : null);
       break;
     case "low":
-      parts.push(w.low?.rounds.length, w.low?.readings.length, w.low?.callRaised, w.low?.noMeter, w.low?.helpSteps, sure);
+      parts.push(w.low?.rounds.length, w.low?.readings.length, w.low?.callRaised, w.low?.noMeter, w.low?.helpSteps, sure, house.doubt);
+      break;
+    case "ill":
+      parts.push(w.ill, w.his);
       break;
     case "mishap":
       parts.push(w.mishap);

@@ -42,6 +42,8 @@ export interface Walk {
   reading: ReadingAnswer | null;
   /** "No reading" was the answer: background insulin goes on without one. */
   readingLeftOut: boolean;
+  /** The meter showed HI so often in a row. */
+  his: number;
   highHeard: boolean;
   low: Low | null;
   ill: Ill | null;

@@ -6,6 +6,7 @@ import { done, eat, putAway } from "./steps/after.ts";
 import { card } from "./steps/card.ts";
 import { dial } from "./steps/dial.ts";
 import { eatFirst } from "./steps/eat-first.ts";
+import { ill } from "./steps/ill.ts";
 import { inject } from "./steps/inject.ts";
 import { low } from "./steps/low.ts";
 import { mishap, needleQuestion } from "./steps/mishap.ts";
@@ -33,6 +34,7 @@ export const STEPS: Readonly<Record<Step, StepRules>> = {
   eat,
   done,
   low,
+  ill,
   mishap,
   "needle question": needleQuestion,
 };

@@ -26,10 +26,12 @@ export const DEFAULTS: Readonly<Record<CareField, number>> = {
   navelMm: 51,
   /** Our choice, no source. */
   askEatenMinutes: 20,
+  /** Our choice, no source: at the peak of mealtime insulin an hour is long enough for a low to come and be slept through. */
+  watchMinutes: 30,
 };
 
 /** The card's own number, or the default and that it is one. */
 export function care(card: DoseCard, field: CareField): { readonly value: number; readonly isDefault: boolean } {
-  const own = card.care[field];
+  const own = card.care[field] ?? null;
   return own === null ? { value: DEFAULTS[field], isDefault: true } : { value: own, isDefault: false };
 }

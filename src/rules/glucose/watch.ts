@@ -24,6 +24,3 @@ const WATCH: Readonly<Record<InsulinKind, Watch>> = {
 
 /** A card that does not say the kind is taken for the slower of the two that are injected alone before a meal. */
 export const watchOf = (kind: InsulinKind | undefined): Watch => WATCH[kind ?? "regular"];
-
-/** Our choice, no source: at the peak of mealtime insulin an hour is long enough for a low to come and be slept through. */
-export const WATCH_EVERY_MINUTES = 30;

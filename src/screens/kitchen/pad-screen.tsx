@@ -16,10 +16,13 @@ function unitFor(slot: NumberSlot, house: HouseState): { words: string; point: b
   switch (slot) {
     case "reading":
     case "recheck":
-    case "recheck after low": {
+    case "recheck after low":
+    case "reading when ill": {
       const unit = frontPerson(house)?.person.glucoseUnit ?? "mg/dL";
       return { words: unit, point: unit === "mmol/L" };
     }
+    case "ketones":
+      return { words: "mmol/L", point: true };
     case "grams":
       return { words: "grams", point: true };
     case "servings":

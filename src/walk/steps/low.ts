@@ -7,9 +7,10 @@ import type { NumberSlot } from "#events/told.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { isVeryLow } from "#rules/glucose/classify.ts";
 import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
+import { isHeard } from "#rules/time/house-hours.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
 import type { Walk } from "#walk/state.ts";
-import { careMinutesMs } from "./care-ms.ts";
+import { careMinutesMs, careNumber } from "./care-ms.ts";
 import { helpStepNow } from "./help-steps.ts";
 import { keepsWatch, missesMeal, watchAgain } from "./no-meal.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
@@ -20,7 +21,7 @@ export const MOST_ROUNDS = 3;
 /** So many where the reading is very low, or where there is no meter to tell. Our choice, no source. */
 const FEWER_ROUNDS = 2;
 
-export type LowStage = "treat" | "wait" | "watch" | "recheck" | "number" | "help" | "call";
+export type LowStage = "treat" | "wait" | "clock" | "watch" | "recheck" | "number" | "help" | "call";
 
 export function lowStage(c: Ctx): LowStage {
   const { low, wait } = c.walk;
@@ -29,7 +30,7 @@ export function lowStage(c: Ctx): LowStage {
   if (low.cannotSwallow) return "help";
   if (low.callRaised) return "call";
   if (low.due === "treat") return "treat";
-  if (wait?.for === "watch") return watchLeft(c) > 0 ? "watch" : "recheck";
+  if (wait?.for === "watch") return watchLeft(c) <= 0 ? "recheck" : asksClock(c) ? "clock" : "watch";
   // In doubt nothing is counted down: the reading says more than the clock.
   return c.sure && sugarLeft(c) > 0 ? "wait" : "recheck";
 }
@@ -48,12 +49,21 @@ function watchLeft(c: Ctx): number {
   return wait === null || passed === null ? 0 : Math.max(0, wait.ms - passed);
 }
 
+/**
+ * With a clock in doubt nobody knows how long the insulin has been in, and the watch would end with food alone (promise 14). So day and time are
+ * asked, after a good reading and never before: a number that needs sugar waits for no question. Who said that they are wrong is not asked again.
+ */
+const asksClock = (c: Ctx): boolean => !c.sure && missesMeal(c.walk) && c.house.doubt !== "the person said no";
+
 /** Somebody in a low may be drowsy, and choke on it (general first-aid teaching). */
 const NEVER: readonly string[] = ["candy-hard"];
 
-/** Quick sugars in the order they are offered, glucose first, without those that the clinic bars. Glucose is offered where all are barred. */
-export function sugarsOffered(leftOut: readonly string[] = []): ReturnType<typeof sugarFoods> {
-  const all = sugarFoods().filter((sugar) => !NEVER.includes(sugar.id));
+/**
+ * Quick sugars in the order they are offered, glucose first, without those that the clinic bars. Glucose is offered where all are barred.
+ * target: grams of one treatment by the card; left out: 15.
+ */
+export function sugarsOffered(leftOut: readonly string[] = [], target?: number): ReturnType<typeof sugarFoods> {
+  const all = sugarFoods(target).filter((sugar) => !NEVER.includes(sugar.id));
   const may = all.filter((sugar) => !leftOut.includes(sugar.id));
   return (may.length > 0 ? may : all).slice(0, 4);
 }
@@ -62,7 +72,7 @@ function offers(c: Ctx): Offer[] {
   const { low } = c.walk;
   // Who cannot swallow is given nothing by mouth (general first-aid teaching; ADA patient page).
   const cannot = low?.cannotSwallow ? [] : [press("wrong", { do: "cannot swallow" })];
-  const sugars = sugarsOffered(c.me.person.leftOutSugars).map((s) =>
+  const sugars = sugarsOffered(c.me.person.leftOutSugars, careNumber(c.card, "treatGrams")).map((s) =>
     press("choice", { do: "took sugar", food: s.food.id, grams: s.grams }),
   );
   // A new reading is always welcome: feeling worse may not have to wait.
@@ -71,6 +81,8 @@ function offers(c: Ctx): Offer[] {
   switch (lowStage(c)) {
     case "treat":
       return [...sugars, ...cannot];
+    case "clock":
+      return [press("main", { do: "agree clock" }), press("no", { do: "doubt clock" }), ...ate, ...cannot];
     case "wait":
     case "watch":
       return [...reads, ...ate, ...cannot];
@@ -99,15 +111,21 @@ const wait = (ms: number): Happened => ({ type: "wait began", for: "recheck", ms
 
 const ended = (c: Ctx): Happened => ({ type: "low ended", rounds: c.walk.low?.rounds.length ?? 0 });
 
+/** Treatments that may fail before somebody is called: one less below 54 mg/dL (3.0), and one less where nobody can hear a call. */
+function roundsBeforeCall(c: Ctx, veryLow: boolean): number {
+  const heard = isHeard(c.house.household, c.minuteOfDay);
+  return (heard ? MOST_ROUNDS : FEWER_ROUNDS) - (veryLow ? 1 : 0);
+}
+
 function afterRecheck(c: Ctx, stillLow: boolean, veryLow: boolean): Happened[] {
   const rounds = c.walk.low?.rounds.length ?? 0;
   if (!stillLow) {
     // A minute after sugar a good number ends no low: it may be the sugar on the fingers, or the same reading a little off.
     const left = sugarLeft(c);
     if (left > 0 && !c.walk.low?.callRaised) return [wait(left)];
-    return keepsWatch(c) ? [watchAgain] : [ended(c)];
+    return keepsWatch(c) ? [watchAgain(c)] : [ended(c)];
   }
-  const enough = rounds >= MOST_ROUNDS || (rounds >= FEWER_ROUNDS && veryLow);
+  const enough = rounds >= roundsBeforeCall(c, veryLow);
   return enough ? [{ type: "call raised", why: "still low" }] : [];
 }
 
@@ -146,7 +164,7 @@ export const low: StepRules = {
         return happen({ type: "cannot measure" }, ...(enough ? [{ type: "call raised" as const, why: "no meter" as const }] : []));
       }
       case "eating":
-        return happen({ type: "eating" }, ...(lowStage(c) === "watch" ? [ended(c)] : []));
+        return happen({ type: "eating" }, ...(lowStage(c) === "watch" || lowStage(c) === "clock" ? [ended(c)] : []));
       case "read word": {
         const read: Happened = { type: "meter word read", word: intent.word, via: intent.via };
         // Meters show LO below about 20 mg/dL (1.1 mmol/L).

@@ -3,7 +3,7 @@ import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { stepOf } from "#walk/state.ts";
-import { readNumber, STEP_OF_SLOT } from "./read-number.ts";
+import { OVER_A_STEP, readNumber, STEP_OF_SLOT } from "./read-number.ts";
 
 type NumberIntent = Extract<Intent, { do: "give number" | "agree number" | "change number" | "choose unit" }>;
 
@@ -87,7 +87,7 @@ export function decideNumber(c: Ctx, intent: NumberIntent, rules: StepRules): Ou
     case "agree number": {
       if (!draft || draft.text === "") return happen();
       // A number belongs to the step it was given at: six units are never agreed to as six grams.
-      if (stepOf(c.walk) !== (draft.slot === "recheck after low" ? "low" : STEP_OF_SLOT[draft.slot]))
+      if (stepOf(c.walk) !== (OVER_A_STEP[draft.slot] ?? STEP_OF_SLOT[draft.slot]))
         return happen({ type: "number turned down", slot: draft.slot });
       const read = readNumber(c, draft.slot, draft.text);
       if (read.ok === false) return refuse(read.refusal, { type: "number turned down", slot: draft.slot });

@@ -2,10 +2,12 @@
 import type { StepName } from "#events/happened-walk.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { checkGrams, checkServings } from "#rules/food/grams.ts";
+import { checkKetones } from "#rules/glucose/ketones.ts";
 import { checkReading } from "#rules/glucose/reading.ts";
 import { checkUnits } from "#rules/pen/units.ts";
 import type { Ctx } from "#walk/context.ts";
 import type { Refusal } from "#walk/refusal.ts";
+import type { Step } from "#walk/state.ts";
 
 export type NumberRead = { ok: true | "ask unit"; text: string; unusual: boolean } | { ok: false; refusal: Refusal };
 
@@ -19,7 +21,26 @@ export const STEP_OF_SLOT: Readonly<Record<NumberSlot, StepName>> = {
   "left in window": "inject",
   recheck: "reading",
   "recheck after low": "reading",
+  "reading when ill": "reading",
+  ketones: "reading",
 };
+
+/** Slots of what lies over a step. */
+export const OVER_A_STEP: Readonly<Partial<Record<NumberSlot, Step>>> = {
+  "recheck after low": "low",
+  "reading when ill": "ill",
+  ketones: "ill",
+};
+
+/** Of a strip the place in its row of fields, given by one press and never typed. */
+function readKetones(c: Ctx, text: string): NumberRead {
+  const test = c.card?.ketones?.test ?? "blood";
+  if (test !== "blood") return { ok: true, text, unusual: false };
+  const checked = checkKetones(text);
+  return checked.ok
+    ? { ok: true, text: String(checked.value), unusual: false }
+    : { ok: false, refusal: { no: "ketones", why: checked.why, text } };
+}
 
 function readGlucose(c: Ctx, text: string): NumberRead {
   const unit = c.me.person.glucoseUnit;
@@ -42,7 +63,10 @@ export function readNumber(c: Ctx, slot: NumberSlot, text: string): NumberRead {
     case "reading":
     case "recheck":
     case "recheck after low":
+    case "reading when ill":
       return readGlucose(c, text);
+    case "ketones":
+      return readKetones(c, text);
     case "grams": {
       const checked = checkGrams(text, usualGrams(c));
       if (checked.ok === false) return { ok: false, refusal: { no: "grams", why: checked.why, text } };

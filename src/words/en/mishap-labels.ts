@@ -14,6 +14,7 @@ export const MISHAP_LABELS: Readonly<Record<MishapKind, Label>> = {
   "pen ran out": label("The pen ran out", "pen is empty"),
   "cannot eat": label("I cannot eat"),
   "half eaten": label("I ate only part"),
+  "hardly eaten": label("I ate hardly any"),
   vomiting: label("Food came up", "i was sick"),
   "eaten, not injected": label("I ate, no insulin", "i forgot the insulin"),
   "needle stick": label("Needle hurt somebody"),

@@ -6,12 +6,13 @@ import type { Guards } from "#walk/guards.ts";
 import { clockQuestion, frontPerson } from "#walk/offers.ts";
 import { type HouseState, type Step, stepOf } from "#walk/state.ts";
 import type { Say } from "#words/say.ts";
+import { sayClock } from "./clock-question.ts";
 import { sayDone, sayEat, sayNeedleQuestion, sayPutAway } from "./steps/after-needle.ts";
 import { sayCard, sayEatFirst, sayPlate, sayReading, sayTaken, sayWash } from "./steps/before-pen.ts";
+import { sayIll } from "./steps/ill.ts";
 import { sayLow } from "./steps/low.ts";
 import { sayMishap } from "./steps/mishap.ts";
 import { sayDial, sayInject, sayPen, sayPlaceStep, saySkin } from "./steps/pen-to-needle.ts";
-import { dayAndMonth, timeOfDay } from "./when.ts";
 
 const SAY: Readonly<Record<Step, (c: Ctx) => Say>> = {
   taken: sayTaken,
@@ -29,17 +30,13 @@ const SAY: Readonly<Record<Step, (c: Ctx) => Say>> = {
   eat: sayEat,
   done: sayDone,
   low: sayLow,
+  ill: sayIll,
   mishap: sayMishap,
   "needle question": sayNeedleQuestion,
 };
 
 /** After this many clean walks the words become shorter; the steps and checks stay. */
 export const FAMILIAR_AFTER = 20;
-
-export const sayClock = (now: Stamp, before: readonly string[] = []): Say => ({
-  title: "Day and time",
-  lines: [...before, `It is ${dayAndMonth(now)}.`, `The time is ${timeOfDay(now)}.`, "Is that right?"],
-});
 
 /** Somebody said that the clock is wrong: who sets it, and whom to ask about a dose meanwhile. */
 function clockIsWrong(house: HouseState): string[] {

@@ -62,8 +62,10 @@ describe("the meal bell (promise 7)", () => {
     t.pass(30 * MINUTE);
     for (const intent of [
       { do: "pass time" },
-      { do: "report", mishap: "feeling ill" },
+      { do: "report", mishap: "something else" },
       { do: "heard mishap advice" },
+      { do: "report", mishap: "feeling ill" },
+      { do: "danger signs", any: false },
       { do: "leave" },
       { do: "turn to", person: "odile" },
     ] as const) {
@@ -73,6 +75,9 @@ describe("the meal bell (promise 7)", () => {
     expect(led(odileAt("eat"), { do: "eating" })).toEqual(["eating"]);
     expect(level(odileAt("eat").send({ do: "eating" }))).toBe("none");
     expect(level(odileAt("eat").send({ do: "cannot eat" }))).toBe("none");
+    // What an ill day asks lies over eating: once it is done with, eating is asked for again.
+    t.send({ do: "no meter" }, { do: "heard ill advice" }, { do: "heard ill advice" }, { do: "finish ill" });
+    expect(t.step()).toBe("eat");
     expect(led(t, { do: "finish" })).not.toContain("walk ended");
     expect(level(t)).toBe("loud");
   });

@@ -9,7 +9,7 @@ import type { Table } from "../../kit/table.ts";
 const MINUTE = 60;
 const doing = (t: Table) => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : []));
 const lines = (t: Table) => sayWalk(t.state, t.now, GUARDS)?.lines ?? [];
-const ate = { do: "answer meal", person: "odile", ate: "half" } as const;
+const ate = { do: "answer meal", person: "odile", ate: "all" } as const;
 
 describe("the question about the meal", () => {
   it("comes by itself at the last screen when nobody pressed Done, and its answer ends the walk", () => {

@@ -91,7 +91,9 @@ describe("a meal that does not come after the insulin", () => {
     expect(title).toBe("Keep watch");
     t.restart();
     expect(sayWalk(t.state, t.now, GUARDS)?.title).toBe("Measure again");
-    expect(sayWalk(good(t).state, t.now, GUARDS)?.title).toBe("Keep watch");
+    expect(sayWalk(good(t).state, t.now, GUARDS)?.title).toBe("Day and time");
+    t.send({ do: "doubt clock" });
+    expect(sayWalk(t.state, t.now, GUARDS)?.title).toBe("Keep watch");
     t.pass(5 * HOUR);
     expect(good(t).step()).toBe("low");
     expect(t.send({ do: "eating" }).step()).toBe("done");

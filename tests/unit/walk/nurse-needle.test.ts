@@ -45,15 +45,25 @@ describe("a needle step that stands open", () => {
     expect(t.step()).toBe("needle question");
   });
 
-  it.each(["it hurt or bled", "feeling ill", "something else"] as const)(
-    "is asked about after '%s', and never simply offered again",
-    (mishap) => {
-      const t = toNeedle().send({ do: "report", mishap }, { do: "heard mishap advice" });
-      expect(t.step()).toBe("needle question");
-      t.send({ do: "needle went in", answer: "not sure" }, { do: "heard mishap advice" });
-      expect(t.step()).toBe("put away");
-    },
-  );
+  it.each(["it hurt or bled", "something else"] as const)("is asked about after '%s', and never simply offered again", (mishap) => {
+    const t = toNeedle().send({ do: "report", mishap }, { do: "heard mishap advice" });
+    expect(t.step()).toBe("needle question");
+    t.send({ do: "needle went in", answer: "not sure" }, { do: "heard mishap advice" });
+    expect(t.step()).toBe("put away");
+  });
+
+  it("is asked about after 'I feel ill' too, once that was looked after", () => {
+    const t = toNeedle().send({ do: "report", mishap: "feeling ill" });
+    expect(t.step()).toBe("ill");
+    t.send(
+      { do: "danger signs", any: false },
+      { do: "no meter" },
+      { do: "heard ill advice" },
+      { do: "heard ill advice" },
+      { do: "finish ill" },
+    );
+    expect(t.step()).toBe("needle question");
+  });
 
   it("goes on with the window where the button was down before it hurt", () => {
     const t = toNeedle().send({ do: "button is down" }, { do: "report", mishap: "it hurt or bled" }, { do: "heard mishap advice" });

@@ -18,6 +18,7 @@ const STEPS: Readonly<Record<string, string>> = {
   eat: "eating",
   done: "the end",
   low: "the low",
+  ill: "the questions for an ill day",
   mishap: "what went wrong",
   "needle question": "the question about the needle",
 };
@@ -33,6 +34,8 @@ export const SLOT_WORDS: Readonly<Record<NumberSlot, string>> = {
   "left in window": "Left in the window",
   recheck: "New reading",
   "recheck after low": "New reading",
+  "reading when ill": "Reading",
+  ketones: "Ketones",
 };
 
 export const MISHAP_WORDS: Readonly<Record<MishapKind, string>> = {
@@ -47,6 +50,7 @@ export const MISHAP_WORDS: Readonly<Record<MishapKind, string>> = {
   "pen ran out": "the pen ran out",
   "cannot eat": "could not eat",
   "half eaten": "ate only part of the meal",
+  "hardly eaten": "ate hardly any of the meal",
   vomiting: "the food came up again",
   "eaten, not injected": "ate, and no insulin went in",
   "needle stick": "a used needle pricked somebody",

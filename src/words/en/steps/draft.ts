@@ -3,19 +3,22 @@ import type { NumberSlot } from "#events/told.ts";
 import type { Ctx } from "#walk/context.ts";
 import { draftStage } from "#walk/steps/number.ts";
 import { digits, unitSaid } from "#words/en/amounts.ts";
+import { ketonesWords } from "#words/en/ketones.ts";
 import type { Say } from "#words/say.ts";
 
-const isGlucose = (slot: NumberSlot): boolean => slot === "reading" || slot === "recheck" || slot === "recheck after low";
+const isGlucose = (slot: NumberSlot): boolean =>
+  slot === "reading" || slot === "recheck" || slot === "recheck after low" || slot === "reading when ill";
 
 export function unitOf(c: Ctx, slot: NumberSlot, text: string): string {
   if (isGlucose(slot)) return c.me.person.glucoseUnit;
+  if (slot === "ketones") return "mmol/L";
   if (slot === "grams") return text === "1" ? "gram" : "grams";
   if (slot === "servings") return text === "1" ? "serving" : "servings";
   return text === "1" ? "unit" : "units";
 }
 
 const unitInWords = (c: Ctx, slot: NumberSlot, text: string): string =>
-  isGlucose(slot) ? unitSaid[c.me.person.glucoseUnit] : unitOf(c, slot, text);
+  slot === "ketones" ? unitSaid["mmol/L"] : isGlucose(slot) ? unitSaid[c.me.person.glucoseUnit] : unitOf(c, slot, text);
 
 const AGAIN: Partial<Record<NumberSlot, string>> = {
   dial: "Turn back to zero and dial again. Then give the number again.",
@@ -43,6 +46,11 @@ export function sayDraft(c: Ctx): Say {
         big: { value: draft.text, unit: "" },
       };
     case "read back": {
+      const strip = c.card?.ketones?.test ?? "blood";
+      if (slot === "ketones" && strip !== "blood") {
+        const shown = ketonesWords(strip, Number(draft.text));
+        return { title: "Is this right?", lines: [`The strip shows: ${shown}.`, "Right?"], big: { value: shown, unit: "" } };
+      }
       // One digit is its own read-back.
       const each = draft.text.length > 1 ? [digits(draft.text)] : [];
       return {

@@ -1,11 +1,13 @@
 // What the steps of a low say: sugar, the wait, the new reading, the watch without a meal, the call, and the help for whoever is in the house.
 import { snackAfterMinutes } from "#rules/glucose/guidelines.ts";
 import { watchOf } from "#rules/glucose/watch.ts";
+import { isHeard } from "#rules/time/house-hours.ts";
 import type { Ctx } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { helpStepNow } from "#walk/steps/help-steps.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { ago, gramsOf, minutesOf } from "#words/en/amounts.ts";
+import { sayClock } from "#words/en/clock-question.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 import { clinicOf, emergencyOf } from "./whom.ts";
@@ -59,6 +61,13 @@ function sayHelp(c: Ctx): Say {
   }
 }
 
+/** Where nobody can hear a call, the number comes first; else whoever is near is quicker there than an ambulance. */
+function callWords(c: Ctx): string[] {
+  const call = `Call ${emergencyOf(c)} now.`;
+  const why = c.walk.low?.noMeter ? "There is no number." : "This low needs help.";
+  return isHeard(c.house.household, c.minuteOfDay) ? [why, "Call for whoever is in the house.", `Nobody comes? ${call}`] : [call, why];
+}
+
 export function sayLow(c: Ctx): Say {
   const { low, wait } = c.walk;
   const waits = wait?.ms ?? 0;
@@ -78,7 +87,19 @@ export function sayLow(c: Ctx): Say {
           "Then measure again.",
         ],
       };
+    case "clock":
+      return sayClock(c.now, ["That is good now."]);
     case "watch":
+      if (low?.because === "half eaten")
+        return {
+          title: "Keep watch",
+          lines: [
+            "The insulin was for more food.",
+            "Eat more if you can. Keep sugar near.",
+            `Measure again in ${minutesOf(Math.ceil(waits / 60_000))}.`,
+            `Any trouble? Call ${clinicOf(c)}.`,
+          ],
+        };
       return {
         title: "Keep watch",
         lines: [
@@ -102,12 +123,7 @@ export function sayLow(c: Ctx): Say {
     case "call":
       return {
         title: "Call for help",
-        lines: [
-          low?.noMeter ? "There is no number. You need help now." : "This low needs help now.",
-          `Call ${emergencyOf(c)}.`,
-          ...(low?.noMeter ? ["Do not stay alone."] : []),
-          "If you cannot swallow, take nothing by mouth.",
-        ],
+        lines: [...callWords(c), ...(low?.noMeter ? ["Do not stay alone."] : []), "If you cannot swallow, take nothing by mouth."],
         big: { value: emergencyOf(c), unit: "" },
       };
     case "help":
@@ -126,6 +142,12 @@ export function sayLowOver(c: Ctx): Say {
       : [`Is the next meal more than ${ago(after)} away?`, "Then eat a snack, like bread or crackers."];
   return { title: "Better", lines: ["The low is over.", ...snack] };
 }
+
+/** What was watched after a meal that was not eaten whole, or did not stay down, was good. */
+export const sayWatchOver = (c: Ctx): Say => ({
+  title: "Good now",
+  lines: ["That is good now.", "Keep quick sugar near today.", `Any trouble? Call ${clinicOf(c)}.`],
+});
 
 /** Insulin went in and no meal came; the watch is over, or was never needed. */
 export function sayNoMealCame(c: Ctx, amount: string): Say {

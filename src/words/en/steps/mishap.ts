@@ -3,7 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import { watchOf } from "#rules/glucose/watch.ts";
 import type { Ctx } from "#walk/context.ts";
-import { isPenTrouble } from "#walk/steps/mishap.ts";
+import { isPenTrouble } from "#walk/steps/mishap-doses.ts";
 import { unitsOf } from "#words/en/amounts.ts";
 import type { Say } from "#words/say.ts";
 import { clinicOf, emergencyOf } from "./whom.ts";
@@ -59,6 +59,11 @@ const ADVICE: Readonly<Record<MishapKind, Advice>> = {
     field: "halfEaten",
     blank: () => ["Keep quick sugar near.", "Measure again in 1 hour."],
   },
+  "hardly eaten": {
+    said: "You ate hardly any of the meal.",
+    field: "halfEaten",
+    blank: () => ["Keep quick sugar near.", "Measure your glucose next."],
+  },
   // Sick-day leaflets differ on the hours before calling (4, 6, 8); with insulin in, none are waited.
   vomiting: {
     said: "Food did not stay down.",
@@ -80,7 +85,7 @@ const ADVICE: Readonly<Record<MishapKind, Advice>> = {
   "feeling ill": {
     said: "You feel ill.",
     field: "ill",
-    blank: () => ["Measure your glucose. Drink water often.", "Never stop long-acting insulin."],
+    blank: () => ["Drink water often.", "Never stop long-acting insulin."],
   },
   "something else": { said: "Something is wrong.", field: null },
 };

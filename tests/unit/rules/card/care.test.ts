@@ -26,6 +26,7 @@ describe("a care field", () => {
       lastSpotMm: 51,
       navelMm: 51,
       askEatenMinutes: 20,
+      watchMinutes: 30,
     });
   });
 });

@@ -1,0 +1,25 @@
+// Facts of a low into the low.
+import type { WaitFor } from "#events/happened-walk.ts";
+import type { Low, ReadingAnswer } from "./walk-parts.ts";
+
+/** reading: the last one of the walk, which may be what it began with. */
+export const lowBegun = (reading: ReadingAnswer | null, because: Low["because"]): Low => ({
+  because,
+  rounds: [],
+  readings: reading ? [{ glucose: reading.glucose, word: reading.word }] : [],
+  due: "treat",
+  callRaised: false,
+  cannotSwallow: false,
+  noMeter: false,
+  helpSteps: 0,
+});
+
+export function readingInLow(low: Low, glucose: Low["readings"][number]["glucose"], word: "HI" | "LO" | null): Low {
+  return { ...low, due: "treat", noMeter: false, readings: [...low.readings, { glucose, word }] };
+}
+
+/** A good reading while a meal is still missing: whoever was called for has nothing more to be called for. */
+export function lowInWait(low: Low, waits: WaitFor): Low {
+  if (waits === "recheck") return { ...low, due: "recheck" };
+  return waits === "watch" ? { ...low, due: "recheck", callRaised: false, cannotSwallow: false, helpSteps: 0 } : low;
+}

@@ -1,0 +1,120 @@
+// What an ill day says, one thing a screen: danger signs, the number, ketones, the card's own words, and whom to call.
+import { ketoneLineOf } from "#rules/glucose/ketones.ts";
+import type { Ctx } from "#walk/context.ts";
+import { illStage, isHigh, sickDayRules } from "#walk/steps/ill.ts";
+import { ketonesWords } from "#words/en/ketones.ts";
+import type { Say } from "#words/say.ts";
+import { sayDraft } from "./draft.ts";
+import { clinicOf, emergencyOf } from "./whom.ts";
+
+/** A reading that stays high is no reason for more: the card's spacing holds (mistake 25). */
+const NO_MORE = "Inject no more than your card says.";
+
+function sayHigh(c: Ctx): Say {
+  const own = c.card?.high?.advice;
+  const says = own ? [`Your card says: ${own}`] : [];
+  if (c.walk.ill?.reading?.word === "HI")
+    return { title: "The meter shows HI", lines: ["HI again means very high.", ...says, NO_MORE, `Call ${clinicOf(c)} now.`] };
+  return { title: "The reading is high", lines: ["Your reading is high.", ...says, NO_MORE] };
+}
+
+function sayKetones(c: Ctx): Say {
+  const blood = (c.card?.ketones?.test ?? "blood") === "blood";
+  return blood
+    ? { title: "Test for ketones", lines: ["Test your blood for ketones.", "What number does it show?"] }
+    : { title: "Test for ketones", lines: ["Test your urine for ketones.", "Look at the strip's own box.", "What does the strip show?"] };
+}
+
+function sayResult(c: Ctx): Say {
+  const rule = c.card?.ketones;
+  const value = c.walk.ill?.ketones ?? null;
+  if (!rule || value === null)
+    return { title: "No ketone test", lines: ["Nobody knows your ketones.", `Call ${clinicOf(c)}. Ask what to do.`, NO_MORE] };
+  const found = ketoneLineOf(rule, value);
+  const call = found?.call === "emergency" ? [`Call ${emergencyOf(c)} now.`] : found?.call === "clinic" ? [`Call ${clinicOf(c)} now.`] : [];
+  const says = found?.says ? [`Your card says: ${found.says}`] : ["Your card has no words for this."];
+  const whom = call.length === 0 && !found?.says ? [`Call ${clinicOf(c)}.`] : call;
+  const big = found?.call === "emergency" ? { big: { value: emergencyOf(c), unit: "" } } : {};
+  return { title: "Ketones", lines: [`Ketones: ${ketonesWords(rule.test, value)}.`, ...says, ...whom, NO_MORE], ...big };
+}
+
+function sayRule(c: Ctx): Say {
+  const rules = sickDayRules(c);
+  const n = c.walk.ill?.rulesHeard ?? 0;
+  const rule = rules[n];
+  const title = `When you are ill: ${n + 1} of ${rules.length}`;
+  switch (rule?.say) {
+    case "own":
+      return { title, lines: [`Your card says: ${rule.text}`] };
+    case "card":
+      return { title, lines: [rule.text] };
+    case "drink":
+      return { title, lines: ["Drink water often."] };
+    default:
+      return { title, lines: ["Keep taking the long-acting insulin.", "Never stop it when you are ill."] };
+  }
+}
+
+function sayEnd(c: Ctx): Say {
+  const { card, walk } = c;
+  const silent = walk.ill?.feelsIll && !card?.advice.ill && !card?.sickDay;
+  const when = card?.sickDay?.callWhen ?? null;
+  const last = walk.ill?.reading;
+  const high = last?.word === "HI" || isHigh(c, last?.glucose ?? null);
+  return {
+    title: "Whom to call",
+    lines: [
+      ...(silent ? ["Your card has no words for ill days."] : []),
+      ...(card?.ketones ? [] : ["Your card has no words on ketones."]),
+      ...(when ? [`Your card says: ${when}`] : []),
+      ...(high || silent ? [NO_MORE] : []),
+      when ? `Any doubt? Call ${clinicOf(c)}.` : `Call ${clinicOf(c)} now.`,
+      `It gets worse? Call ${emergencyOf(c)}.`,
+    ],
+  };
+}
+
+export function sayIll(c: Ctx): Say {
+  switch (illStage(c)) {
+    case "number":
+      return sayDraft(c);
+    case "danger":
+      // Signs on which sick-day leaflets send people to hospital (US CDC, ADA, hospital pages of the UK and Australia); pain in the belly from memory.
+      return {
+        title: "Danger signs",
+        lines: [
+          "Look for danger signs first.",
+          "Does food come up again and again?",
+          "Fast breath, or pain in the belly?",
+          "Very sleepy, or mixed up?",
+          `Then call ${emergencyOf(c)}. Press One of these.`,
+        ],
+      };
+    case "call":
+      return {
+        title: "Call for help",
+        lines: [`Call ${emergencyOf(c)} now.`, "Tell them that you use insulin.", "Do not stay alone.", `Then call ${clinicOf(c)}.`],
+        big: { value: emergencyOf(c), unit: "" },
+      };
+    case "reading":
+      return {
+        title: "Your glucose",
+        lines: ["Wash your hands.", "Measure your glucose, and tell me.", "No meter or strip? Press No meter here."],
+      };
+    case "test again":
+      return {
+        title: "The meter shows HI",
+        lines: ["HI means very high. It is not a number.", "Wash your hands. Test again with a new strip."],
+      };
+    case "high":
+      return sayHigh(c);
+    case "ketones":
+      return sayKetones(c);
+    case "result":
+      return sayResult(c);
+    case "rule":
+      return sayRule(c);
+    case "end":
+      return sayEnd(c);
+  }
+}
