@@ -17,6 +17,7 @@ export const CARE_SPANS: Readonly<Record<CareField, NumberSpan>> = {
   lastSpotMm: { least: 10, most: 200, decimals: 0 },
   navelMm: { least: 10, most: 200, decimals: 0 },
   askEatenMinutes: { least: 5, most: 180, decimals: 0 },
+  watchMinutes: { least: 10, most: 120, decimals: 0 },
 };
 
 export const CARE_FIELDS: readonly CareField[] = [
@@ -31,6 +32,7 @@ export const CARE_FIELDS: readonly CareField[] = [
   "lastSpotMm",
   "navelMm",
   "askEatenMinutes",
+  "watchMinutes",
 ];
 
 export type AdviceField = keyof DoseCard["advice"];
@@ -50,6 +52,7 @@ export const MOST_TEXT = 600;
 
 export function careOf(r: Reader): DoseCard["care"] {
   const care = (field: CareField) => r.blankOrNumber(`care.${field}`, CARE_SPANS[field]);
+  const watchMinutes = care("watchMinutes");
   return {
     washSeconds: care("washSeconds"),
     readingAgeMinutes: care("readingAgeMinutes"),
@@ -62,6 +65,8 @@ export function careOf(r: Reader): DoseCard["care"] {
     lastSpotMm: care("lastSpotMm"),
     navelMm: care("navelMm"),
     askEatenMinutes: care("askEatenMinutes"),
+    // Left out where it is blank, as on cards that were signed before it was asked for.
+    ...(watchMinutes === null ? {} : { watchMinutes }),
   };
 }
 

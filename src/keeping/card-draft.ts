@@ -3,6 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import { units } from "#events/quantity.ts";
 import { backgroundOf, hoursInMinutes, KINDS, STRENGTH } from "./card-background.ts";
 import { adviceOf, careOf, MOST_TEXT } from "./card-care.ts";
+import { illOf } from "./card-ill.ts";
 import { mealsOf } from "./card-meals.ts";
 import { UNITS } from "./card-spans.ts";
 import { insulinId } from "./insulin.ts";
@@ -80,6 +81,7 @@ export function readCard(draft: Draft, person: string): CardRead {
       r.choice("high", ["blank", "yes"]) === "blank"
         ? null
         : { value: r.number("high.value", { ...glucose, least: 1 }), advice: r.text("high.advice", MOST_TEXT) },
+    ...illOf(r, glucoseUnit),
     timing: {
       when: r.choice("timing.when", ["before eating", "with the first bite", "after eating"]),
       earliestMinutes: r.number("timing.earliestMinutes", { least: 0, most: 120, decimals: 0 }),
@@ -109,5 +111,6 @@ export const EMPTY_CARD: Draft = {
   afterExercise: "blank",
   afterLow: "blank",
   high: "blank",
+  ketones: "blank",
   regions: "any",
 };

@@ -1,5 +1,6 @@
 // What looks odd on a card that was typed in. An alarm asks "is this what the paper says?" and never blocks.
 import type { InsulinKind, MealName } from "#events/card.ts";
+import type { KetoneTest } from "#events/ill-rules.ts";
 import type { Units } from "#events/quantity.ts";
 
 /** Where in a meal's rule: column counts from 1, for a grid only; table: the one for the correction alone. */
@@ -47,9 +48,16 @@ export type Alarm =
   | { readonly alarm: "target is low"; readonly meal: MealName; readonly target: number }
   | { readonly alarm: "target is upside down"; readonly meal: MealName; readonly low: number; readonly high: number }
   /** The number cannot be shown by a meter in this unit: 5.5 on a card in mg/dL. */
-  | { readonly alarm: "looks like the other unit"; readonly where: "low" | "high" | "target" | "row"; readonly value: number }
+  | { readonly alarm: "looks like the other unit"; readonly where: "low" | "high" | "target" | "row" | "ketones"; readonly value: number }
   | { readonly alarm: "off the pen's step"; readonly meal: MealName; readonly units: Units }
   | { readonly alarm: "above the largest dose"; readonly meal: MealName; readonly units: Units }
+  /** A test for ketones at a glucose that no published sheet names. */
+  | { readonly alarm: "ketone check unusual"; readonly from: number }
+  /** 0.6 typed as 6. */
+  | { readonly alarm: "ketone line unusual"; readonly from: number }
+  | { readonly alarm: "ketone lines out of order"; readonly before: number; readonly from: number; readonly test: KetoneTest }
+  /** At a number at which every published sheet calls somebody, this card calls nobody. */
+  | { readonly alarm: "no call at high ketones"; readonly from: number; readonly test: KetoneTest }
   /** 3 hours typed as 0.3, and the like. */
   | { readonly alarm: "time unusual"; readonly of: "spacing" | "window"; readonly minutes: number }
   | { readonly alarm: "bell ends before it begins"; readonly earliest: number; readonly latest: number }

@@ -8,6 +8,7 @@ import { compareDates } from "#rules/time/local.ts";
 import type { Alarm } from "./alarm.ts";
 import type { Span } from "./band-row.ts";
 import { insulinAlarms } from "./plausible-insulin.ts";
+import { ketoneAlarms } from "./plausible-ketones.ts";
 import { correctionAlarms, type DayOfInsulin, foodAlarms } from "./plausible-ratio.ts";
 import { gridAlarms, rowAlarms } from "./plausible-rows.ts";
 
@@ -94,6 +95,7 @@ function glucoseNumbers(card: DoseCard, meals: readonly Meal[]): [Where, number]
   const all: [Where, number | null][] = [
     ["low", card.low.value],
     ["high", card.high?.value ?? null],
+    ["ketones", card.ketones?.from ?? null],
     ...meals.flatMap(([, rule]) => glucoseOf(rule)),
   ];
   // A row may begin at 0, and one may end at 999: both only mean "open".
@@ -162,6 +164,7 @@ export function alarmsOf(card: DoseCard, day: DayOfInsulin | null): Alarm[] {
     ...betweenMeals(meals),
     ...insulinAlarms(card, meals),
     ...unitAlarms(card, meals),
+    ...ketoneAlarms(card),
     ...(earliest > latest ? [{ alarm: "bell ends before it begins", earliest, latest } as const] : []),
     ...timeAlarms(card),
     ...dateAlarms(card),

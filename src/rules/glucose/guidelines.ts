@@ -55,6 +55,35 @@ export const LOW_GUIDELINES: readonly LowGuideline[] = [
   },
 ];
 
+interface KetoneGuideline {
+  readonly by: string;
+  /** Ketones are looked for at or above this glucose, as it is printed; null: no number is named. */
+  readonly testFrom: { readonly value: number; readonly unit: GlucoseUnit } | null;
+  /** At any reading when ill. */
+  readonly whenIll: boolean;
+  /** mmol/L of blood at which somebody is called; null: "moderate or large" or no number. */
+  readonly callAt: number | null;
+  /** mmol/L of blood that is an emergency; null: no number is named. */
+  readonly emergencyAt: number | null;
+  /** Hours of vomiting, or without food kept down, after which somebody is called. */
+  readonly vomitingHours: number | null;
+}
+
+/** Where they differ the card decides, and a blank card calls the clinic. Read through leaflets and hospital pages, not in full. */
+export const KETONE_GUIDELINES: readonly KetoneGuideline[] = [
+  // An older flu leaflet: above 250 on two checks; ketones moderate or large.
+  { by: "US CDC", testFrom: { value: 250, unit: "mg/dL" }, whenIll: false, callAt: null, emergencyAt: null, vomitingHours: 6 },
+  // An older sick-day text.
+  { by: "ADA", testFrom: { value: 240, unit: "mg/dL" }, whenIll: true, callAt: null, emergencyAt: null, vomitingHours: 6 },
+  // American College of Physicians, 2013: two readings above 250.
+  { by: "ACP", testFrom: { value: 250, unit: "mg/dL" }, whenIll: false, callAt: null, emergencyAt: null, vomitingHours: 8 },
+  { by: "Canada", testFrom: { value: 14, unit: "mmol/L" }, whenIll: false, callAt: 1.5, emergencyAt: null, vomitingHours: 4 },
+  // Forth Valley; Northern Ireland adds: at any sickness, and extra insulin by the plan from 0.6.
+  { by: "UK", testFrom: { value: 14, unit: "mmol/L" }, whenIll: true, callAt: 1.5, emergencyAt: null, vomitingHours: null },
+  // A children's hospital in Melbourne: every two hours from 1.0, an ambulance from 3.0.
+  { by: "Australia", testFrom: null, whenIll: true, callAt: 1, emergencyAt: 3, vomitingHours: null },
+];
+
 /** The one that is taught where the household lives. */
 export function snackAfterMinutes(country: "US" | "UK"): number {
   const by = country === "UK" ? "UK" : "ADA";

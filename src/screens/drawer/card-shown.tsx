@@ -5,6 +5,7 @@ import { BigButton } from "#ui/button.tsx";
 import type { NoticeProps } from "#ui/notice.tsx";
 import type { PersonState, SignedCard } from "#walk/state.ts";
 import { CARD } from "#words/en/drawer/card.ts";
+import { ketoneTrial } from "#words/en/drawer/ill-sheet.ts";
 import { answerWords, askedWords, TRIAL } from "#words/en/drawer/trial.ts";
 import { DRAWER } from "#words/en/drawer.ts";
 import { Page } from "./parts/page.tsx";
@@ -96,6 +97,15 @@ export function TrialPage({ me, card, onBack }: ShownProps & { card: SignedCard[
               <tr key={askedWords(trial, card.glucoseUnit)}>
                 <th scope="row">{askedWords(trial, card.glucoseUnit)}</th>
                 <td>{answerWords(trial)}</td>
+                <td class="narrow">
+                  <span class="tick-here" />
+                </td>
+              </tr>
+            ))}
+            {ketoneTrial(card).map(({ asked, told }) => (
+              <tr key={asked}>
+                <th scope="row">{asked}</th>
+                <td>{told}</td>
                 <td class="narrow">
                   <span class="tick-here" />
                 </td>

@@ -1,5 +1,6 @@
 // Cards as a keeper types them, for tests.
 import type { Band, CorrectionRule, CorrectionTable, DoseCard, MealRule } from "#events/card.ts";
+import { STRIP_LEVELS } from "#events/ill-rules.ts";
 import { EMPTY_CARD } from "#keeping/card-draft.ts";
 import type { Draft } from "#keeping/problem.ts";
 
@@ -93,6 +94,20 @@ function backgroundDraft(card: DoseCard): Draft {
 
 const hours = (minutes: number | null): string => (minutes === null ? "" : String(minutes / 60));
 
+function illDraft({ ketones, sickDay }: DoseCard): Draft {
+  const lines = ketones?.lines.flatMap(({ from, says, call }, i) => [
+    [`ketones.lines.${i}.from`, ketones.test === "blood" ? String(from) : (STRIP_LEVELS[from] ?? "")],
+    [`ketones.lines.${i}.says`, orBlank(says)],
+    [`ketones.lines.${i}.call`, call],
+  ]);
+  return {
+    ...(ketones ? { ketones: ketones.test, "ketones.from": orBlank(ketones.from), "ketones.whenIll": yes(ketones.whenIll) } : {}),
+    ...Object.fromEntries(lines ?? []),
+    ...Object.fromEntries((sickDay?.rules ?? []).map((rule, i) => [`sickDay.rules.${i}`, rule])),
+    "sickDay.callWhen": orBlank(sickDay?.callWhen),
+  };
+}
+
 /** What fingers would type for this card. */
 export function typed(card: DoseCard): Draft {
   const { onBoard, bedtime, high } = card;
@@ -130,6 +145,7 @@ export function typed(card: DoseCard): Draft {
     "low.counts": card.low.counts,
     high: high ? "yes" : "blank",
     ...(high ? { "high.value": String(high.value), "high.advice": high.advice } : {}),
+    ...illDraft(card),
     "timing.when": card.timing.when,
     "timing.earliestMinutes": String(card.timing.earliestMinutes),
     "timing.latestMinutes": String(card.timing.latestMinutes),

@@ -7,6 +7,7 @@ import type { Section, Spec } from "#screens/drawer/parts/spec.ts";
 import { CARD } from "#words/en/drawer/card.ts";
 import { PARTS } from "#words/en/drawer/fields.ts";
 import { careHint } from "#words/en/drawer/options.ts";
+import { illSection } from "./ill-specs.ts";
 import { mealSection } from "./meal-specs.ts";
 import { choice, number, where } from "./specs.ts";
 
@@ -99,6 +100,7 @@ export function cardSections(draft: Draft, onChange: (field: string, value: stri
       ],
     },
     { heading: PARTS.care, specs: CARE_FIELDS.map((field): Spec => ({ kind: "number", field: `care.${field}`, hint: careHint(field) })) },
+    illSection(draft, onChange),
     {
       heading: PARTS.wrong,
       specs: ADVICE_FIELDS.map((field): Spec => ({ kind: "long", field: `advice.${field}`, hint: "Blank: call the clinic." })),

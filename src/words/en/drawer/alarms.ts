@@ -2,10 +2,11 @@
 import type { InsulinKind, MealName } from "#events/card.ts";
 import type { Alarm } from "#rules/card/alarm.ts";
 import { number, unitsOf } from "#words/en/amounts.ts";
+import { ketonesWords } from "#words/en/ketones.ts";
 import { dateInWords } from "#words/en/when.ts";
 
 const MEAL: Readonly<Record<MealName, string>> = { breakfast: "Breakfast", lunch: "Lunch", dinner: "Dinner", snack: "Snack" };
-const WHERE = { low: "The low", high: "The high", target: "The target", row: "A row" } as const;
+const WHERE = { low: "The low", high: "The high", target: "The target", row: "A row", ketones: "The ketone check at" } as const;
 
 /** "Dinner", or "Dinner, column 2". */
 const placeOf = (a: { readonly meal: MealName; readonly column?: number }): string =>
@@ -77,6 +78,14 @@ export function sayAlarm(a: Alarm): string {
       return `${MEAL[a.meal]}: ${unitsOf(a.units)} cannot be dialed in these steps.`;
     case "above the largest dose":
       return `${MEAL[a.meal]}: ${unitsOf(a.units)} is above the largest dose.`;
+    case "ketone check unusual":
+      return `Ketones: a test from ${number(a.from)} is unusual.`;
+    case "ketone line unusual":
+      return `Ketones: a line from ${number(a.from)}. Is a point missing?`;
+    case "ketone lines out of order":
+      return `Ketones: a line from ${ketonesWords(a.test, a.from)} follows ${ketonesWords(a.test, a.before)}.`;
+    case "no call at high ketones":
+      return `Ketones: nobody is called at ${ketonesWords(a.test, a.from)}.`;
     case "time unusual":
       return a.of === "spacing"
         ? `Between corrections: ${a.minutes} minutes is unusual.`

@@ -2,7 +2,7 @@
 import { foodById } from "#rules/food/foods.ts";
 import { BODY_HINTS, BODY_NAMES } from "./body-fields.ts";
 import { HOURS_HINTS, HOURS_NAMES } from "./hours-fields.ts";
-import { illFieldHint, illFieldName } from "./ill-fields.ts";
+import { ILL_NAMES, illFieldHint, illFieldName } from "./ill-fields.ts";
 import { PEN_HINTS, PEN_NAMES } from "./pen-fields.ts";
 
 /** Headings of the parts of a form and of the sheet. */
@@ -36,6 +36,7 @@ const MEALS: Readonly<Record<string, string>> = { breakfast: "Breakfast", lunch:
 
 const NAMES: Readonly<Record<string, string>> = {
   ...BODY_NAMES,
+  ...ILL_NAMES,
   "insulin.name": "Name of the mealtime insulin",
   "insulin.id": "Name of the mealtime insulin",
   "insulin.unitsPerMl": "Strength",
@@ -82,14 +83,6 @@ const NAMES: Readonly<Record<string, string>> = {
   "care.lastSpotMm": "Distance from the last spot",
   "care.navelMm": "Distance from the navel",
   "care.askEatenMinutes": "Question about the meal after",
-  "care.watchMinutes": "Readings while no meal comes, every",
-  ketones: "Test for ketones",
-  "ketones.test": "Test for ketones",
-  "ketones.from": "Test for ketones from",
-  "ketones.whenIll": "Test for ketones when ill, at any reading",
-  sickDay: "Rules for ill days",
-  "sickDay.rules": "Rules for ill days",
-  "sickDay.callWhen": "When to call on an ill day",
   "advice.tooMuch": "Too much insulin",
   "advice.wrongInsulin": "Wrong insulin",
   "advice.missed": "A missed dose",

@@ -4,6 +4,7 @@ import { ADVICE_FIELDS, CARE_FIELDS } from "#keeping/card-care.ts";
 import { gramsOf, number, unitsOf } from "#words/en/amounts.ts";
 import { dateInWords } from "#words/en/when.ts";
 import { fieldName, PARTS } from "./fields.ts";
+import { illLines } from "./ill-sheet.ts";
 import { careWords, optionName } from "./options.ts";
 
 export interface SheetLine {
@@ -204,6 +205,7 @@ export function cardSheet(card: DoseCard): SheetPart[] {
     { heading: PARTS.limits, lines: limits(card) },
     { heading: PARTS.eating, lines: eating(card) },
     { heading: PARTS.care, lines: CARE_FIELDS.map((field) => line(`care.${field}`, careWords(card, field))) },
+    { heading: PARTS.ill, lines: illLines(card) },
     { heading: PARTS.wrong, lines: ADVICE_FIELDS.map((field) => line(`advice.${field}`, card.advice[field] ?? "Blank. Call the clinic.")) },
   ];
 }
