@@ -101,7 +101,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
   };
   const others = callers(house, now);
   // A sentence that is no line of the screen is shown all the same: a reprompt, the count, a call.
-  const aside = saying && saying.of !== "sentences" ? <Banner kind="note" text={saying.sentence.text} /> : null;
+  const shown = !saying || saying.of === "sentences" || (!practise && saying.sentence.text === PRACTICE.banner);
+  const aside = !shown ? <Banner kind="note" text={saying.sentence.text} /> : null;
   const ear = desk.room.value ? IN_THE_WAY[desk.room.value][0] : desk.listening.value ? FIXED.listening : null;
   const banner = (
     <>

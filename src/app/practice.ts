@@ -86,6 +86,7 @@ export class Practice {
     const desk = await this.deskOn(start.house, start.madeUp);
     await desk.send({ do: "open meal", person, meal: start.meal });
     this.desk.value = desk;
+    desk.sayLabel(PRACTICE.banner);
     this.stopWatching = desk.state.subscribe((practised) => this.watch(practised));
     this.look();
   }

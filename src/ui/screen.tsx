@@ -53,7 +53,7 @@ export function Screen(props: ScreenProps) {
     <div
       class={`screen screen-${shape}${props.side ? " screen-sided" : ""}${props.dense ? " screen-dense" : ""}${props.brief ? " screen-brief" : ""}${mark ? " screen-marked" : ""}`}
     >
-      {mark ? <p class="screen-mark">{mark}</p> : null}
+      {mark ? <header class="screen-mark">{mark}</header> : null}
       {props.bar}
       <main class="screen-main">
         <div class="screen-middle">

@@ -96,4 +96,5 @@ export function practiceStart(house: HouseState, person: string, now: Stamp, inv
 
 /** Steps that a person could take for an order to inject. */
 const AT_THE_PEN: readonly string[] = ["pen", "dial", "place", "skin", "inject"];
-export const isAtThePen = (walk: Walk): boolean => AT_THE_PEN.includes(stepOf(walk));
+/** Between hands and skin, while no wait runs: once the button was down, nothing asks for it any more. */
+export const isAtThePen = (walk: Walk): boolean => AT_THE_PEN.includes(stepOf(walk)) && walk.wait === null && !walk.pressed;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { PRACTICE } from "#words/en/practice.ts";
 import { bench } from "./kit/bench.ts";
 import { finger, named } from "./kit/hands.ts";
 import { answer, LUNCH, type Meal, openMeal, STOPS, type Stop, walkMeal } from "./kit/meal.ts";
@@ -103,6 +104,60 @@ const SHOWN: readonly [string, Stop][] = [
   ["the place", "place"],
   ["the bell", "eat"],
 ];
+
+/** From the kitchen into practice, and on by these buttons. */
+const practise = async (t: Tablet, ...buttons: string[]) => {
+  for (const button of [FIXED.help, FIXED.practice, PRACTICE.start, ...buttons]) await press(t, button);
+};
+const TO_PLACE = [
+  "Already washed",
+  PAD_BUTTON.reading,
+  "1",
+  "3",
+  "2",
+  FIXED.ok,
+  "Yes, 132",
+  "No",
+  "Yes",
+  "Go on",
+  "One rubber band",
+  "Yes, it is",
+].concat(["Both caps off", "Yes, a stream", PAD_BUTTON.dial, "4", FIXED.ok, "Yes, 4"]);
+
+describe("practice, and the window that nobody sees", () => {
+  it("keep the rules and the sizes in every size of letters, however the tablet lies", async () => {
+    const t = await open({ only: "marta" });
+    const faults = new Faults();
+    const everyWay = async (screen: string) => {
+      for (const size of [1, 1.4, 2]) {
+        await t.page.evaluate((k) => {
+          document.documentElement.dataset.size = String(k);
+          document.documentElement.style.setProperty("--k", String(k));
+        }, size);
+        for (const [turned, viewport] of [
+          ["landscape", LANDSCAPE],
+          ["portrait", PORTRAIT],
+        ] as const) {
+          await t.page.setViewportSize(viewport);
+          await faults.look(t, `${screen}, size ${size}, ${turned}`);
+        }
+      }
+    };
+    await practise(t);
+    for (const button of TO_PLACE) {
+      await press(t, button);
+      if (button === PAD_BUTTON.reading) await everyWay("the pad");
+    }
+    await everyWay("the place");
+    for (const button of ["Use this place", "No wipe", "It is down"]) await press(t, button);
+    await t.pass(10.5);
+    await press(t, "It is out");
+    await everyWay("the window");
+    await press(t, "I cannot see it");
+    await everyWay("the button is felt");
+    expect(faults.found).toEqual({});
+  });
+});
 
 describe("the hardest screens", () => {
   it.each(SHOWN)("keep the rules and the sizes in every size, theme and orientation: %s", async (_name, stop) => {

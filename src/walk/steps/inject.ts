@@ -12,6 +12,7 @@ import { insulinOf } from "#walk/insulin.ts";
 import { stepOf, type Walk } from "#walk/state.ts";
 import { careMs } from "./care-ms.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
+import { oldCard } from "./old-card.ts";
 import { oldReading } from "./old-reading.ts";
 import { penStillFits } from "./pen.ts";
 import { spotQuestion } from "./place.ts";
@@ -62,7 +63,6 @@ function offers(c: Ctx): Offer[] {
         press("choice", { do: "button feels", how: "flat" }),
         press("choice", { do: "button feels", how: "standing out" }),
         press("choice", { do: "button feels", how: "not sure" }),
-        ...numberOffers(c, ["left in window"]),
         ...wrongs,
       ];
     case "number":
@@ -106,7 +106,7 @@ function felt(c: Ctx, how: Extract<Intent, { do: "button feels" }>["how"]): Outc
 
 /** The last check. Whatever does not hold any more sends the walk back to the answer that has to be given again. */
 function opening(c: Ctx): Happened[] {
-  const old = oldReading(c);
+  const old = [...oldCard(c, "inject"), ...oldReading(c)].slice(0, 1);
   if (old.length > 0) return old;
   const why = c.guards.whyNotInject(c.walk, c.walk.told !== null && c.walk.doseHeard);
   if (why === "dial" || why === "no dose told") return [{ type: "went back", from: "inject", to: "dial", voided: ["dial"] }];

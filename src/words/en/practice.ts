@@ -22,7 +22,7 @@ export const PRACTICE = {
   low: ["Practice is over.", "Was that number real? Press I feel low."],
 } as const;
 
-/** The walk's own words, with what makes them practice: said at the first step, and wherever they could be taken for an order to inject. */
+/** The walk's own words, with what makes them practice wherever they could be taken for an order to inject, or for a dose. */
 export function sayPractice(say: Say, house: HouseState, madeUp: boolean): Say {
   const walk = frontPerson(house)?.walk;
   if (!walk || walk.draft) return say;
@@ -30,11 +30,10 @@ export function sayPractice(say: Say, house: HouseState, madeUp: boolean): Say {
   // Their own words would tell of insulin that went in, of a bell, and of what is saved.
   if (step === "eat") return { title: PRACTICE.title, lines: [...PRACTICE.eat] };
   if (step === "done") return { title: PRACTICE.title, lines: [...PRACTICE.done] };
-  const first = step === "wash" && walk.wait === null ? [PRACTICE.banner] : [];
   const card = step === "card" && madeUp ? [PRACTICE.madeUp] : [];
-  const pen = isAtThePen(walk) && walk.wait === null ? [PRACTICE.noInject] : [];
+  const pen = isAtThePen(walk) ? [PRACTICE.noInject] : [];
   const wrong = step === "mishap" || step === "needle question" ? [PRACTICE.noInject] : [];
-  const before = [...first, ...card, ...pen, ...wrong];
+  const before = [...card, ...pen, ...wrong];
   if (before.length === 0) return say;
   return {
     ...say,

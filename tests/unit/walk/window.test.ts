@@ -57,7 +57,7 @@ describe("a window that nobody sees", () => {
   const unseen = () => atWindow().send({ do: "window not seen" });
 
   it("has its button felt, by a question with two answers", () => {
-    expect(said(unseen())).toBe("Feel the button. Is it flat, or does it stand out?");
+    expect(said(unseen())).toBe("Is the button flat, or does it stand out?");
   });
 
   it("is the whole dose where the button is flat, and the book says how that is known", () => {
@@ -79,21 +79,16 @@ describe("a window that nobody sees", () => {
     expect(me(t).doses).toHaveLength(1);
   });
 
-  it("still takes a number, when somebody comes who reads it", () => {
-    const t = unseen().send(left("1"), { do: "agree number" });
-    expect(stored(t)).toMatchObject([{ units: 5, left: 1, known: "read" }]);
-  });
-
   it("is not asked for at all of somebody who dials by clicks alone", () => {
     const t = odileAt("dial", {}, { dialBy: "counts twice" });
     const dialled = { do: "give number", slot: "dial", text: "6", via: "touch", helper: null } as const;
     t.send(dialled, { do: "agree number" }, dialled, { do: "take spot" }, { do: "skin cleaned", how: "clean without a wipe" });
-    expect(said(atWindow(t))).toBe("Feel the button. Is it flat, or does it stand out?");
+    expect(said(atWindow(t))).toBe("Is the button flat, or does it stand out?");
   });
 
   it("is felt again, and not asked for, when the walk was left and taken up", () => {
     const t = unseen();
     t.send({ do: "leave" }, { do: "turn to", person: "odile" }, { do: "needle went in", answer: "yes" });
-    expect(said(t)).toBe("Feel the button. Is it flat, or does it stand out?");
+    expect(said(t)).toBe("Is the button flat, or does it stand out?");
   });
 });

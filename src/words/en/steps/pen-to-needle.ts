@@ -126,8 +126,8 @@ export function sayInject(c: Ctx): Say {
     case "feel":
       return {
         title: "Feel the button",
-        lines: ["Feel the button.", "Is it flat, or does it stand out?"],
-        short: ["Feel the button. Flat, or standing out?"],
+        lines: ["Is the button flat, or does it stand out?"],
+        short: ["Button flat, or standing out?"],
       };
   }
 }
