@@ -6,7 +6,7 @@ import { contextOf } from "#walk/context.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState } from "#walk/state.ts";
-import { sayLowCall } from "#words/en/kitchen.ts";
+import { sayIllCall, sayLowCall } from "#words/en/kitchen.ts";
 import { sayReminder } from "#words/en/reminders.ts";
 import type { Held } from "./held.ts";
 import { Ringer } from "./ringer.ts";
@@ -55,6 +55,8 @@ export class Bells {
     if (!me?.walk) return;
     const text = me.walk.low
       ? sayLowCall(house, me, now)
+      : me.walk.ill?.callRaised
+        ? sayIllCall(house, me, now)
       : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));

@@ -57,7 +57,7 @@ export class Ringer {
       if (kind === "over") this.rang.delete(person);
       if (kind === "over" || kind === "quiet") return [];
       // A low that needs help waits for nobody's step.
-      if (!p.walk?.low?.callRaised && !mayRing(p)) return [];
+      if (!p.walk?.low?.callRaised && !p.walk?.ill?.callRaised && !mayRing(p)) return [];
       const last = this.rang.get(person);
       const every = alertOf(kind).everySeconds ?? Number.POSITIVE_INFINITY;
       return last && last.kind === kind && now.mono - last.mono < every * 1000 ? [] : [{ person, kind }];
@@ -98,6 +98,7 @@ function kindOf(p: PersonState, now: Stamp, sure: boolean): AlertKind | "quiet" 
     const age = oldestAge(p.walk.touchedAt, now, sure) ?? 0;
     return p.walk.low.callRaised && age < LOW_RINGS_MS ? "low, call raised" : "over";
   }
+  if (p.walk?.ill?.callRaised && (oldestAge(p.walk.touchedAt, now, sure) ?? 0) < LOW_RINGS_MS) return "danger sign, call raised";
   if (!p.bell) return "over";
   const { level } = bellNow(p.bell, now, sure);
   return level === "quiet" ? "quiet" : alertOfBell(level);

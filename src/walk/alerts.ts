@@ -5,6 +5,7 @@ import type { BellLevel } from "./bell.ts";
 
 export type AlertKind =
   | "low, call raised"
+  | "danger sign, call raised"
   | "meal bell, loud"
   | "meal bell, insistent"
   | "meal bell, calling"
@@ -37,6 +38,16 @@ export const ALERTS: readonly Alert[] = [
     saidTo: "the person and the house",
     inQuietHours: "sounds",
     ends: "a good reading, or an hour without any answer; the screen keeps it",
+  },
+  {
+    kind: "danger sign, call raised",
+    level: 3,
+    tone: "loud",
+    everySeconds: 30,
+    louder: "nothing: it is the top",
+    saidTo: "the person and the house",
+    inQuietHours: "sounds",
+    ends: "Help was called, or an hour without any answer; the screen keeps it",
   },
   {
     kind: "meal bell, loud",

@@ -7,7 +7,7 @@ import type { Ill } from "./walk-parts.ts";
 
 const quiet = { draft: null, wait: null, waitDone: null } as const;
 
-/** Begun twice in one walk, a high reading becomes an ill day: what was measured and heard stays. */
+/** Begun twice in one walk, a high reading becomes an ill day: what was measured and heard stays, and danger signs are asked about anew. */
 export function illBegun(walk: Walk, because: IllBecause): Walk {
   const before = walk.ill;
   const ill: Ill = before ?? {
@@ -23,7 +23,7 @@ export function illBegun(walk: Walk, because: IllBecause): Walk {
     rulesHeard: 0,
     callRaised: false,
   };
-  return { ...walk, ...quiet, ill: { ...ill, feelsIll: ill.feelsIll || because === "feels ill" } };
+  return { ...walk, ...quiet, ill: because === "feels ill" ? { ...ill, feelsIll: true, danger: null } : ill };
 }
 
 /** A dose told before is asked for again: it was told from another reading. */

@@ -44,6 +44,7 @@ export function callers(house: HouseState, now: Stamp): PersonState[] {
     if (p === front || !p.walk) return false;
     // Watched after a good reading: nothing of it is due until the next one is.
     if (p.walk.low) return !isWatched(p.walk) || waitOver(p.walk, now, house.doubt === null);
+    if (p.walk.ill?.callRaised) return true;
     if (step !== null && HANDS_FULL.includes(step)) return false;
     return p.bell !== null && bellNow(p.bell, now, house.doubt === null).level !== "quiet";
   });

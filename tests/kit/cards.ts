@@ -63,6 +63,46 @@ export const backgroundOnlyCard: DoseCard = {
   ],
 };
 
+/** Ketones of blood at the numbers of hospital pages: 0.6, 1.5 and 3.0 (facts, section 3), with sick-day rules. */
+export const ketoneCard: DoseCard = {
+  ...fixedCard,
+  ketones: {
+    test: "blood",
+    from: 250,
+    whenIll: true,
+    lines: [
+      { from: 0, says: "No ketones. Measure again in 4 hours.", call: "no" },
+      { from: 0.6, says: "Drink a glass of water each hour.", call: "no" },
+      { from: 1.5, says: "This needs us today.", call: "clinic" },
+      { from: 3, says: null, call: "emergency" },
+    ],
+  },
+  sickDay: {
+    rules: ["Drink a glass of water each hour.", "Measure every 4 hours.", "Do not exercise."],
+    callWhen: "Call if food comes up for 4 hours.",
+  },
+};
+/** A strip whose lowest fields the card says nothing about, for a reading alone. */
+export const stripCard: DoseCard = {
+  ...fixedCard,
+  high: null,
+  ketones: {
+    test: "urine words",
+    from: 240,
+    whenIll: false,
+    lines: [
+      { from: 2, says: "Drink more water.", call: "no" },
+      { from: 3, says: null, call: "clinic" },
+    ],
+  },
+};
+/** A strip with plus signs, on ill days alone. */
+export const plusCard: DoseCard = {
+  ...fixedCard,
+  care: { ...fixedCard.care, watchMinutes: 45 },
+  ketones: { test: "urine plus signs", from: null, whenIll: true, lines: [{ from: 2, says: "Ring the ward.", call: "clinic" }] },
+};
+
 export const EVERY_KIND: readonly (readonly [string, DoseCard])[] = [
   ["a grid", gridCard],
   ["servings", servingsCard],
@@ -71,4 +111,7 @@ export const EVERY_KIND: readonly (readonly [string, DoseCard])[] = [
   ["a correction only", correctionOnlyCard],
   ["premixed insulin", premixedCard],
   ["background insulin only", backgroundOnlyCard],
+  ["ketones of blood and sick-day rules", ketoneCard],
+  ["a ketone strip with words", stripCard],
+  ["a ketone strip with plus signs", plusCard],
 ];

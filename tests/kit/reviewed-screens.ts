@@ -6,12 +6,13 @@ import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { KITCHEN_MISHAPS, MISHAPS } from "#walk/steps/mishap.ts";
 import { didITakeIt } from "#words/en/did-i.ts";
-import { afterMealAnswer, dueNow } from "#words/en/kitchen.ts";
+import { dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { PRACTICE } from "#words/en/practice.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { bring, me, odileAlone, twice } from "./explore/at-table.ts";
 import { fixedCard } from "./people.ts";
+import { illScenes } from "./reviewed-ill.ts";
 import type { Table } from "./table.ts";
 
 export interface ReviewedScreen {
@@ -108,6 +109,8 @@ function meals(make: () => Table): Scene[] {
     ["half an hour later", later(good(treated(none())), 31)],
     ["low again", good(treated(none())).send(LO)],
     ["something was eaten", good(treated(none())).send({ do: "eating" })],
+    ["the app started again, and a good reading", good(again(good(treated(none()))))],
+    ["the app started again, and the clock is said to be wrong", good(again(good(treated(none())))).send({ do: "doubt clock" })],
     ["the insulin's main action is over", good(later(good(treated(none())), 250))],
   ];
 }
@@ -179,19 +182,25 @@ export function reviewedScreens(): ReviewedScreen[] {
   const all = [fixedCard.advice, own].flatMap((advice) => {
     const make = (person: Partial<Person> = {}) => odileAlone({ advice }, person);
     const by = advice === own ? "; the card has its own words" : "";
-    const answered = (["half", "not kept down"] as const).map((ate) =>
-      told("After the meal", `${ate}${by}`, afterMealAnswer(me(make()), ate)),
-    );
+    const answered = (["half", "hardly any", "not kept down"] as const).flatMap((ate): Scene[] => {
+      const asked = () => later(bring(make(), "done"), 20).send({ do: "answer meal", person: "odile", ate });
+      return [
+        [`${ate}${by}`, asked()],
+        [`${ate}: the advice was heard`, asked().send(heard)],
+        [`${ate}: a good reading`, good(later(asked().send(heard), 60))],
+      ];
+    });
     return [
       ...lows(make).map((scene) => screen("A low", scene)),
       ...meals(make).map(([when, t]) => screen("Insulin is in, and no meal comes", [`${when}${by}`, t])),
       ...mishaps(make).map(([when, t]) => screen("Something is wrong", [`${when}${by}`, t])),
-      ...answered,
+      ...answered.map((scene) => screen("After the meal", scene)),
       ...forTheHouse(make),
       ...Object.entries(PRACTICE).map(([when, words]) => told("Practice", when, typeof words === "string" ? [words] : words)),
       ...didI(make),
     ];
   });
+  all.push(...illScenes(CLINIC_WORDS).map((scene) => screen("An ill day", scene)));
   const seen = new Set<string>();
   return all.filter(({ part, lines, answers }) => {
     const key = JSON.stringify([part, lines, answers]);

@@ -14,7 +14,7 @@ import { didITakeIt } from "#words/en/did-i.ts";
 import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
-import { afterMealAnswer, dueNow } from "#words/en/kitchen.ts";
+import { ATE_ALL, dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { reminderButton } from "#words/en/reminders.ts";
 import { clock, dayAndMonth } from "#words/en/when.ts";
@@ -161,12 +161,13 @@ export function KitchenScreen(props: KitchenScreenProps) {
         />
       );
     case "answer": {
-      const me = house.people[view.person];
       const buttons = (["all", "half", "hardly any", "not kept down"] as const).map((ate) => ({
         label: labelOf({ do: "answer meal", person: view.person, ate }, house).shown,
         press: () => {
           onIntent({ do: "answer meal", person: view.person, ate });
-          onViews([{ at: "answered", person: view.person, lines: me ? afterMealAnswer(me, ate) : [] }]);
+          // Less than all of it opens a walk, which stands over this screen.
+          if (ate === "all") onViews([{ at: "answered", person: view.person, lines: [...ATE_ALL] }]);
+          else rest();
         },
       }));
       return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;

@@ -75,6 +75,8 @@ export function WalkScreen(props: WalkScreenProps) {
   const wrongs = offers.filter(
     (o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report" && o.intent.do !== "open low",
   );
+  // With many answers it is one press away, under "Something is wrong".
+  const shownWrongs = answers.length > 3 ? wrongs.filter((o) => o.intent.do !== "danger signs") : wrongs;
   const stop = offers.filter((o): o is Press => o.offer === "press" && o.role === "stop");
   const me = frontPerson(house);
   const walk = me?.walk ?? null;
@@ -96,11 +98,11 @@ export function WalkScreen(props: WalkScreenProps) {
 
   const shownStops = stop.filter((o) => o.intent.do !== "leave" || answers.length + slots.length === 0);
   const hasMain = answers.some((a) => a.role === "main");
-  const pads = slots.map(
-    (slot): Act => ({ key: slot, label: PAD_BUTTON[slot], role: hasMain ? "choice" : "main", press: () => openPad(slot) }),
-  );
+  // At the window no answer stands out: nought has its own button, and is the usual one.
+  const roleOf = (slot: NumberSlot) => (hasMain || slot === "left in window" ? "choice" : "main");
+  const pads = slots.map((slot): Act => ({ key: slot, label: PAD_BUTTON[slot], role: roleOf(slot), press: () => openPad(slot) }));
   const all: Act[] = [
-    ...[...shownStops, ...wrongs].map((o) => button(o, house, onIntent)),
+    ...[...shownStops, ...shownWrongs].map((o) => button(o, house, onIntent)),
     ...(hasMain ? pads : []),
     ...answers.filter((o) => o.role !== "main").map((o) => button(o, house, onIntent)),
     ...(hasMain ? [] : pads),

@@ -35,7 +35,11 @@ function usualOffers(c: Ctx): Offer[] {
 function offers(c: Ctx): Offer[] {
   switch (plateStage(c)) {
     case "high advice":
-      return [press("main", { do: "heard high advice" }), press("stop", { do: "leave" })];
+      return [
+        press("main", { do: "heard high advice" }),
+        press("choice", { do: "report", mishap: "feeling ill" }),
+        press("stop", { do: "leave" }),
+      ];
     case "exercise":
       return [press("choice", { do: "exercise", hard: false }), press("choice", { do: "exercise", hard: true })];
     case "number":

@@ -63,9 +63,17 @@ export function sayLowCall(house: HouseState, me: PersonState, now: Stamp): stri
   return `Call ${house.household?.emergencyNumber ?? "the emergency number"} now. ${name} has a low.`;
 }
 
+/** A danger sign was told, or the question about them was not answered. */
+export function sayIllCall(house: HouseState, me: PersonState, now: Stamp): string {
+  const { name } = me.person;
+  const minute = house.doubt === null ? localParts(now.wall, now.offset).minuteOfDay : null;
+  if (isHeard(house.household, minute)) return `${name} may be in danger. Come and help now.`;
+  return `Call ${house.household?.emergencyNumber ?? "the emergency number"} now. ${name} may be in danger.`;
+}
+
 /** Why somebody calls into another's walk. */
 export const sayCaller = (house: HouseState, me: PersonState, now: Stamp): string =>
-  me.walk?.low ? sayLowCall(house, me, now) : `${me.person.name}: ${FIXED.calls}`;
+  me.walk?.low ? sayLowCall(house, me, now) : me.walk?.ill?.callRaised ? sayIllCall(house, me, now) : `${me.person.name}: ${FIXED.calls}`;
 
 /** What calls on the kitchen screen, the most urgent first. */
 export function dueNow(house: HouseState, now: Stamp): string[] {
@@ -73,6 +81,7 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
   const lines = Object.values(house.people).flatMap((me) => {
     const lines: string[] = [];
     if (me.walk?.low) lines.push(sayLowCall(house, me, now));
+    else if (me.walk?.ill?.callRaised) lines.push(sayIllCall(house, me, now));
     if (me.bell) {
       const bell = bellNow(me.bell, now, sure);
       if (bell.level === "loud") lines.push(`${me.person.name}, eat now. Insulin is working.`);
@@ -99,14 +108,8 @@ export function numbersToCall(house: HouseState): string[] {
   return [...(house.household ? [`Emergency: ${house.household.emergencyNumber}.`] : []), ...clinics.map((c) => `${c.name}: ${c.phone}.`)];
 }
 
-/** After less than a whole meal. Blank on the card: a reading in an hour, sugar in reach, whom to call (common practice, no source). */
-export function afterMealAnswer(me: PersonState, ate: "all" | "half" | "hardly any" | "not kept down"): string[] {
-  if (ate === "all") return ["Saved. You ate all of it."];
-  const own = me.card?.card.advice.halfEaten;
-  if (own) return ["Saved.", `Your card says: ${own}`];
-  const clinic = me.card ? `Call ${me.card.card.clinic.name}: ${me.card.card.clinic.phone}.` : "Call your clinic.";
-  return ["Saved.", "Keep quick sugar within reach.", "Measure again in one hour.", clinic];
-}
+/** Less than all of it opens what the walk says then: walk/meal-answer.ts. */
+export const ATE_ALL: readonly string[] = ["Saved. You ate all of it."];
 
 /**
  * What was noted, once a walk has ended at its first question (events as they were stored). null: it ended elsewhere.

@@ -91,7 +91,7 @@ export function walk(t: Table, id = "odile"): Walk {
 /** A number outside the usual band: given, agreed, and its digits given again. */
 export function twice(
   t: Table,
-  slot: "reading" | "recheck after low" | "telephoned number" | "dial",
+  slot: "reading" | "reading when ill" | "recheck after low" | "telephoned number" | "dial",
   text: string,
   via: "touch" | "voice" = "touch",
 ): Table {

@@ -254,7 +254,16 @@ describe("the sheet that is read back", () => {
       { clinic: { name: "Harbour Clinic", phone: "555 0143" } },
       { insulin: { ...fixedCard.insulin, kind: "regular" } },
       { unitsADay: 40 },
-      ...EVERY_KIND.map(([, { meals, background, insulin }]) => ({ meals, insulin, ...(background ? { background } : {}) })),
+      ...EVERY_KIND.map(([, { meals, background, insulin, ketones, care }]) => ({
+        meals,
+        insulin,
+        care,
+        ...(background ? { background } : {}),
+        ...(ketones ? { ketones } : {}),
+      })),
+      { care: { ...fixedCard.care, watchMinutes: 45 } },
+      { sickDay: { rules: ["Drink."], callWhen: null } },
+      { sickDay: { rules: [], callWhen: "Call." } },
       { validFrom: "2026-01-02" },
       { reviewBy: null },
       { validUntil: null },
@@ -271,7 +280,9 @@ describe("a difference", () => {
       sayLeaf("validFrom", "2026-06-03"),
       sayLeaf("afterLow", null),
       sayLeaf("low.counts", "below"),
-    ]).toEqual(["6 units", "4 hours", "3 June 2026", "blank", "Only below it"]);
+      sayLeaf("ketones.lines.1.from", 1.5),
+      sayLeaf("ketones.lines.1.from", 3),
+    ]).toEqual(["6 units", "4 hours", "3 June 2026", "blank", "Only below it", "1.5 mmol/L", "3 mmol/L, or on a strip: Moderate, 2 plus"]);
   });
   it("names the insulin once, not its inner name as well", () => {
     const both = [

@@ -67,7 +67,11 @@ describe("something wrong that is told in the kitchen", () => {
   it("counts insulin that may be in, so that the next meal asks first", () => {
     const t = odileAlone().send({ do: "open mishap", person: "odile", mishap: "not sure" }, { do: "heard mishap advice" });
     expect(t.send({ do: "open meal", person: "odile", meal: "lunch" }).step()).toBe("taken");
-    const ill = odileAlone().send({ do: "open mishap", person: "odile", mishap: "feeling ill" }, { do: "leave" }, { do: "set aside", person: "odile" });
+    const ill = odileAlone().send(
+      { do: "open mishap", person: "odile", mishap: "feeling ill" },
+      { do: "leave" },
+      { do: "set aside", person: "odile" },
+    );
     expect(ill.send({ do: "open meal", person: "odile", meal: "lunch" }).step()).toBe("wash");
   });
 

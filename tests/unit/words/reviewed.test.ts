@@ -54,8 +54,8 @@ describe("where it goes wrong", () => {
   it("there is a number to call on each screen that leads nowhere else", () => {
     const ends = screens.filter(
       ({ part, answers }) =>
-        ["A low", "Something is wrong", "Insulin is in, and no meal comes"].includes(part) &&
-        answers.every((a) => ["a number", "It shows HI", "It shows LO", "I understand", "Done"].includes(a)),
+        ["A low", "Something is wrong", "Insulin is in, and no meal comes", "After the meal", "An ill day"].includes(part) &&
+        answers.every((a) => ["a number", "It shows HI", "It shows LO", "I understand", "Done", "Help was called"].includes(a)),
     );
     expect(ends.length).toBeGreaterThan(20);
     const overWell = (line: string) => /^The low is over|^How much of the meal|^Reading \d/.test(line);
@@ -63,17 +63,7 @@ describe("where it goes wrong", () => {
   });
 
   it("the card's own words are said wherever it has some", () => {
-    const kinds = [
-      "too much",
-      "wrong insulin",
-      "pen ran out",
-      "not sure",
-      "half eaten",
-      "vomiting",
-      "eaten, not injected",
-      "feeling ill",
-      "cannot eat",
-    ];
+    const kinds = ["too much", "wrong insulin", "pen ran out", "not sure", "half eaten", "vomiting", "eaten, not injected", "cannot eat"];
     for (const kind of kinds) {
       const own = screens.filter(({ when }) => when.startsWith(`${kind}, `) && when.endsWith("the card has its own words"));
       expect(own.length, kind).toBeGreaterThan(0);
@@ -97,7 +87,7 @@ describe("the list of sentences", () => {
     for (let seed = 1; seed <= 12; seed++)
       runByChance(x, engine, seed, 200, new Set(), ({ after }) => {
         const walk = frontPerson(after.house)?.walk;
-        if (!walk || walk.draft || !["low", "mishap", "needle question"].includes(stepOf(walk))) return;
+        if (!walk || walk.draft || !["low", "ill", "mishap", "needle question"].includes(stepOf(walk))) return;
         for (const line of sayWalk(after.house, after.now, GUARDS)?.lines ?? []) said.add(numbers(line));
       });
     expect(said.size).toBeGreaterThan(5);

@@ -25,6 +25,6 @@ export function illFieldHint(field: string): string | undefined {
   if (field === "sickDay.rules.0") return "One thing to do in each line. Blank: call the clinic.";
   if (field === "sickDay.callWhen") return "Blank: call the clinic.";
   if (/^ketones\.lines\.\d+\.says$/.test(field)) return "Blank: call the clinic.";
-  if (/^ketones\.lines\.\d+\.from$/.test(field)) return "In mmol/L. Up to where the next line begins.";
+  if (/^ketones\.lines\.\d+\.from$/.test(field)) return "Up to where the next line begins.";
   return undefined;
 }

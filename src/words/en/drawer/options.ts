@@ -119,12 +119,14 @@ const STRIP: Readonly<Record<string, string>> = {
   "very large": "4 plus",
 };
 
+export const stripName = (option: string): string => STRIP[option] ?? option;
+
 /** The words of one answer; an answer without words is shown as it is. */
 export function optionName(field: string, option: string): string {
   const own = OWN[field]?.[option];
   if (own !== undefined) return own;
   if (field === "mark.part" || field === "mark.from") return markOption(field, option);
-  if (/^ketones\.lines\.\d+\.from$/.test(field)) return STRIP[option] ?? option;
+  if (/^ketones\.lines\.\d+\.from$/.test(field)) return stripName(option);
   if (/^ketones\.lines\.\d+\.call$/.test(field) && option === "no") return "Nobody";
   if (field.endsWith(".mode") && option === "down") return "Only whole steps, the rest is dropped";
   if (/^meals\.\w+\.correction$/.test(field) && option === "yes") return "By a target and a step";
@@ -142,6 +144,7 @@ export function unitWords(field: string, glucose: string): string {
   if (field.endsWith("unitsPerMl")) return "units per mL";
   if (/\.columns\.\d+\.(from|to)$/.test(field)) return "grams";
   if (/\.(target\.(low|high)|perUnit|from|to)$/.test(field) && field.startsWith("meals.")) return glucose;
+  if (/^ketones\.lines\.\d+\.from$/.test(field)) return "mmol/L";
   if (["low.value", "high.value", "ketones.from"].includes(field) || field.startsWith("person.usualBand")) return glucose;
   if (/(\.units(\.\d+)?|foodOnly(\.\d+)?|primeUnits|unitsWhenOpened|unitsPerServing)$/.test(field)) return "units";
   if (field === "largestDose" || field === "unitsADay") return "units";

@@ -1,9 +1,10 @@
 // What is the matter with a typed answer: what we got, what is wrong, what to do. Three short sentences.
 
+import { STRIP_LEVELS } from "#events/ill-rules.ts";
 import type { Difference, Leaf } from "#keeping/differences.ts";
 import type { Problem } from "#keeping/problem.ts";
 import { dateInWords } from "#words/en/when.ts";
-import { optionName, unitWords } from "./options.ts";
+import { optionName, stripName, unitWords } from "./options.ts";
 
 const PIN: Readonly<Record<Extract<Problem, { why: "pin" }>["pin"], string>> = {
   empty: "There is no PIN yet. It opens the drawer. Type 4 to 8 digits.",
@@ -56,12 +57,19 @@ export function sayProblem(p: Problem): string {
   }
 }
 
+/** Of blood a number, of a strip the place of a field: a difference does not say which. */
+function sayKetoneLine(value: number): string {
+  const level = STRIP_LEVELS[value];
+  return level === undefined ? `${value} mmol/L` : `${value} mmol/L, or on a strip: ${stripName(level)}`;
+}
+
 /** One side of a difference, in words: "blank", "6 units", "As usual". */
 export function sayLeaf(field: string, value: Leaf): string {
   if (value === null) return "blank";
   if (typeof value === "boolean") return value ? "Yes" : "No";
   if (/^(validFrom|reviewBy|validUntil)$/.test(field)) return dateInWords(String(value));
   if (field.endsWith("spacingMinutes") || field.endsWith("windowMinutes")) return `${Math.round((Number(value) / 60) * 100) / 100} hours`;
+  if (typeof value === "number" && /^ketones\.lines\.\d+\.from$/.test(field)) return sayKetoneLine(value);
   if (typeof value === "number") return `${value} ${unitWords(field, "")}`.trim();
   return optionName(field, value);
 }

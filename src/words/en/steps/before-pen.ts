@@ -73,7 +73,7 @@ export function sayReading(c: Ctx): Say {
 export function sayPlate(c: Ctx): Say {
   switch (plateStage(c)) {
     case "high advice":
-      return { title: "The reading is high", lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? ""] };
+      return { title: "The reading is high", lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? "", "Do you feel ill? Press I feel ill."] };
     case "exercise":
       return { title: "Hard exercise?", lines: ["Hard exercise today?"], short: ["Hard exercise?"] };
     case "number":
@@ -113,7 +113,7 @@ export function sayCard(c: Ctx): Say {
       };
     case "told": {
       const told = c.walk.told;
-      if (!told) return { title: "The card", lines: [] };
+      if (!told) return { title: "The card has changed", lines: ["A keeper changed your card.", "Press Stop here, then carry on."] };
       const own = c.walk.ownNumber;
       const compare = own
         ? [own.matches ? "Your number and the card agree." : `You said ${unitsOf(own.units)}. The card says another number.`]
