@@ -4,9 +4,9 @@ import { overlap } from "#rules/card/overlap.ts";
 import type { PersonState, Walk } from "./state.ts";
 import { without } from "./voiding.ts";
 
-/** A dose told before is no dose any more, unless the needle step was opened with it. */
+/** A dose told before is no dose any more, unless the needle step was opened with it. Another card has another window: "taken already?" is looked at again. */
 export const doseAskedAgain = (walk: Walk): Walk =>
-  walk.injectOpened ? walk : { ...without(without(walk, "card"), "dial"), draft: walk.low ? walk.draft : null };
+  walk.injectOpened ? walk : { ...without(without(walk, "card"), "dial"), taken: null, draft: walk.low ? walk.draft : null };
 
 /** A new card takes the place of those whose days it shares; one that waits leaves the card in force as it is. */
 export function withCard(person: PersonState, { card, cardHash: hash, signature, waits }: Of<"card signed">): PersonState {

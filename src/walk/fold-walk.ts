@@ -97,7 +97,7 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "reading grew old":
       return withoutAll(walk, ["reading", "card", "dial"]);
     case "reading left out":
-      return { ...walk, ...quiet, readingLeftOut: true };
+      return { ...walk, ...quiet, readingLeftOut: at };
     case "high advice heard":
       return { ...walk, highHeard: true };
     case "low began":

@@ -33,7 +33,7 @@ export function freshWalk(id: string, opened: Of<"walk opened">, at: Stamp): Wal
     taken: null,
     wash: null,
     reading: null,
-    readingLeftOut: false,
+    readingLeftOut: null,
     his: 0,
     highHeard: false,
     low: null,

@@ -40,8 +40,8 @@ export interface Walk {
   taken: { how: "log is clear" | "said not taken" | "the first was not taken" } | null;
   wash: { how: "counted" | "already washed" | "skipped" } | null;
   reading: ReadingAnswer | null;
-  /** "No reading" was the answer: background insulin goes on without one. */
-  readingLeftOut: boolean;
+  /** When "no reading" was the answer: background insulin goes on without one. */
+  readingLeftOut: Stamp | null;
   /** The meter showed HI so often in a row. */
   his: number;
   highHeard: boolean;

@@ -55,7 +55,7 @@ export function without(walk: Walk, step: StepName): Walk {
     case "wash":
       return { ...walk, wash: null };
     case "reading":
-      return { ...walk, reading: null, readingLeftOut: false, unitAgreed: null, highHeard: false };
+      return { ...walk, reading: null, readingLeftOut: null, unitAgreed: null, highHeard: false };
     case "plate":
       return { ...walk, plate: null, exercise: null };
     case "card":

@@ -80,7 +80,9 @@ function offers(c: Ctx): Offer[] {
       return [stop, ...phone, ...help];
     }
     case "told":
-      return c.walk.told && c.walk.told.units === 0 ? [press("main", { do: "finish" }), stop] : [press("main", { do: "heard dose" }), stop];
+      // A keeper signed another card at this moment: nothing is told until the walk is taken up again.
+      if (!c.walk.told) return [stop];
+      return c.walk.told.units === 0 ? [press("main", { do: "finish" }), stop] : [press("main", { do: "heard dose" }), stop];
   }
 }
 

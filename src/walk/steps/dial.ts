@@ -5,6 +5,7 @@ import type { NumberSlot } from "#events/told.ts";
 import { type Ctx, happen, type Outcome, press, refuse, type StepRules } from "#walk/context.ts";
 import { helpers } from "./card.ts";
 import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
+import { oldCard } from "./old-card.ts";
 import { oldReading } from "./old-reading.ts";
 
 function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
@@ -30,7 +31,7 @@ function accept(c: Ctx, _slot: NumberSlot, text: string): Outcome {
 export const needsReader = (c: Ctx): boolean => c.me.person.dialBy === "helper" && c.walk.helper === null;
 
 export const dial: StepRules = {
-  arrive: oldReading,
+  arrive: (c) => [...oldCard(c, "dial"), ...oldReading(c)].slice(0, 1),
   offers(c: Ctx) {
     if (needsReader(c)) return [...helpers(c), press("stop", { do: "leave" })];
     const stop = c.walk.draft ? [] : [press("stop", { do: "leave" })];

@@ -18,12 +18,12 @@ function never(what: string): never {
 const FAR = "2099-12-31";
 
 /** Cards and pens that outlast any run of days, so that the calendar is a matter of the explorations that are about it. */
-const lasting = (card: DoseCard): DoseCard => ({ ...card, reviewBy: null, validUntil: null });
+export const lasting = (card: DoseCard): DoseCard => ({ ...card, reviewBy: null, validUntil: null });
 /** The question about the meal is always due: it is a matter of the explorations that answer it. */
 const asked = (card: DoseCard): DoseCard => ({ ...lasting(card), care: { ...card.care, askEatenMinutes: 0 } });
 /** Corrections at any hour: the night is a matter of the explorations that are about it. */
 const byDay = (card: DoseCard): DoseCard => ({ ...asked(card), bedtime: { from: "21:00", until: "05:00", correction: true } });
-const ever = (pen: Pen): Pen => ({ ...pen, unitsWhenOpened: null, inUseDays: 40_000, expiresOn: FAR });
+export const ever = (pen: Pen): Pen => ({ ...pen, unitsWhenOpened: null, inUseDays: 40_000, expiresOn: FAR });
 
 /** One thigh only: quick to plan. */
 const thigh: Person["leftOutRegions"] = ["belly", "arm", "buttock"];
@@ -54,7 +54,7 @@ export const signed = (card: DoseCard, cardHash: string): Of<"card signed"> => (
   signature: { keeper: "k1", keeperName: "Ines", signedOn: "2026-01-02", typedTwice: true, readBack: true },
 });
 
-const Odile = { ...odile, leftOutRegions: thigh };
+export const Odile = { ...odile, leftOutRegions: thigh };
 const Bram = { ...bram, leftOutRegions: thigh };
 const odileAt = (card: DoseCard | null, person: Partial<Person> = {}, pens: readonly Pen[] = [ever(odilePen)]): NewFact[] =>
   begin([{ person: { ...Odile, ...person }, card, pens }]);
@@ -62,12 +62,18 @@ const bramAt = (card: DoseCard, person: Partial<Person> = {}): NewFact[] =>
   begin([{ person: { ...Bram, ...person }, card, pens: [ever(bramPen)] }]);
 
 /** One meal, and of answers that lead where another answer leads too only one: the others are walked in the explorations that are about them. */
-const oneMeal: Exploration["follows"] = (i) => {
+export const oneMeal: Exploration["follows"] = (i) => {
   switch (i.do) {
     case "open meal":
       return i.meal === "breakfast";
+    // Walked in households-background.ts.
+    case "open reading":
+    case "open background":
+      return false;
+    case "tell a dose later":
+      return i.insulin === undefined;
     case "report":
-      return i.mishap === "nothing came out" || i.mishap === "feeling ill";
+      return i.mishap === "nothing came out" || i.mishap === "something else";
     case "open mishap":
       return false;
     case "answer meal":
@@ -90,17 +96,17 @@ const without =
 
 /** Away from the kitchen screen and the mishaps. */
 const plain: Intent["do"][] = ["report", "open low", "tell a dose later", "set aside", "answer meal"];
-const seconds = (...some: number[]): readonly Move[] => some.map((s) => ({ kind: "pass", seconds: s }));
+export const seconds = (...some: number[]): readonly Move[] => some.map((s) => ({ kind: "pass", seconds: s }));
 
-const base = { hours: 4, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
+export const base = { hours: 4, vias: ["touch"] as const, around: TIMES, texts: {}, follows: oneMeal };
 
 /** Up to the dose and what it says: the pen is not picked. */
 const upToTheDose = without(...plain, "read word", "heard dose", "took sugar", "cannot swallow", "skip washing", "begin wait");
-const LOOKS_RIGHT: Exploration["follows"] = (i) => !(i.do === "insulin looks" && i.look !== "as it should be");
+export const LOOKS_RIGHT: Exploration["follows"] = (i) => !(i.do === "insulin looks" && i.look !== "as it should be");
 /** No stream is a matter of the explorations about leaving, Back, mishaps and pens. */
-const STREAMS: Exploration["follows"] = (i) => !(i.do === "primed" && !i.stream);
+export const STREAMS: Exploration["follows"] = (i) => !(i.do === "primed" && !i.stream);
 
-const all =
+export const all =
   (...parts: Exploration["follows"][]): Exploration["follows"] =>
   (i, w) =>
     parts.every((part) => part(i, w));
@@ -113,7 +119,7 @@ const straight = all(
 );
 const clean: Exploration["follows"] = (i, w) => straight(i, w) || (i.do === "skin cleaned" && i.how === "clean without a wipe");
 
-const not =
+export const not =
   (...left: Intent["do"][]): Exploration["follows"] =>
   (i) =>
     !left.includes(i.do);
@@ -208,10 +214,12 @@ export const EXPLORATIONS: readonly Exploration[] = [
     around: seconds(16 * 60, 3 * 3600),
     follows: all(
       (i, w) =>
-        (i.do === "report" && !w.house.people.odile?.walk?.low) ||
+        (i.do === "report" && !w.house.people.odile?.walk?.low && !w.house.people.odile?.walk?.ill) ||
         without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),
       // A low that follows is walked in the explorations about lows: here it is treated once and ends.
       (i, w) => !w.house.people.odile?.walk?.low || not("cannot swallow", "no meter", "eating", "answer meal")(i, w),
+      // An ill day is walked in explorations of its own: here it is gone through the shortest way.
+      (i, w) => !w.house.people.odile?.walk?.ill || (not("read word", "leave")(i, w) && !(i.do === "danger signs" && i.any)),
       LOOKS_RIGHT,
       calm,
     ),

@@ -14,6 +14,8 @@ import {
   voidIn,
   type WalkAccount,
 } from "./ledger.ts";
+import { backgroundInside, backgroundLogIsClear } from "./ledger-background.ts";
+import { callOf, mealOn } from "./ledger-reminders.ts";
 
 /** Default of a blank care field, by the clinical facts: 2 units of priming. */
 const PRIME_UNITS = 2;
@@ -60,6 +62,11 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "number turned down":
       return { ...w, number: null };
     case "taken answered": {
+      if (w.background)
+        return {
+          ...w,
+          taken: { how: event.how, clear: backgroundLogIsClear(l, a, w, at), doseInside: backgroundInside(a, w, at, l.trusted).length > 0 },
+        };
       const window = a.card?.card.windowMinutes ?? null;
       const inside = window === null || dosesInside(a, window, at, l.trusted).length > 0;
       return { ...w, taken: { how: event.how, clear: logIsClear(l, a, at), doseInside: inside } };
@@ -70,10 +77,16 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     }
     case "meter word read":
       return { ...w, number: null, reading: { glucose: null, word: event.word, at }, lowOpen: event.word === "LO" || w.lowOpen };
+    case "reading left out":
+      return { ...w, number: null, readingLeftOut: at };
     case "low began":
       return { ...w, lowOpen: true, lowWithoutMeal: event.because === "cannot eat", number: null, sugars: 0, callRaised: false };
     case "eating":
       return { ...w, lowWithoutMeal: false };
+    case "ill began":
+      return { ...w, illOpen: true };
+    case "ill ended":
+      return { ...w, illOpen: false };
     case "low ended":
       return { ...w, lowOpen: false, afterLow: true };
     case "sugar taken":
@@ -104,7 +117,9 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "helper named":
       return { ...w, helper: event.name };
     case "pen picked":
-      return { ...w, pen: { id: event.pen, looked: false, mixed: false, fitted: null, primed: false }, dial: null };
+      return { ...w, pen: { id: event.pen, named: false, looked: false, mixed: false, fitted: null, primed: false }, dial: null };
+    case "pen name read":
+      return { ...w, pen: w.pen && event.fits ? { ...w.pen, named: true } : null };
     case "insulin looked at":
       return { ...w, pen: w.pen && event.look === "as it should be" ? { ...w.pen, looked: true } : null };
     case "insulin mixed":
@@ -140,6 +155,8 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
       return { ...w, opened: null, hold: null, needleIn: false, dial: null, number: null };
     case "injected":
       return { ...w, number: null, injected: { units: event.units, certain: event.certain } };
+    case "pen put away":
+      return { ...w, putAway: true };
     default:
       return w;
   }
@@ -158,6 +175,8 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
         card: { card: event.card, hash: event.cardHash, signature: event.signature },
         walk: a.walk && !a.walk.opened && !a.walk.lowOpen ? { ...a.walk, number: null } : a.walk,
       };
+    case "reminder called":
+      return { ...a, reminded: [...a.reminded, callOf(event)] };
     case "card began":
       return {
         ...a,
@@ -185,12 +204,23 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
     case "dose told later":
       return {
         ...a,
-        doses: [{ walk: null, from: at, ago: event.minutesAgo, units: event.units }, ...a.doses],
+        ...(event.insulin
+          ? {
+              background: [
+                { walk: null, from: at, ago: event.minutesAgo, units: event.units, insulin: event.insulin.id, hour: null },
+                ...a.background,
+              ],
+            }
+          : { doses: [{ walk: null, from: at, ago: event.minutesAgo, units: event.units }, ...a.doses] }),
         walk: a.walk && !a.walk.opened ? { ...a.walk, taken: null, number: a.walk.lowOpen ? a.walk.number : null } : a.walk,
       };
     case "inject opened": {
       if (walk === null || !a.walk) return a;
       const uses = a.walk.place ? [{ spot: a.walk.place, wall: at.wall, walk }, ...a.uses] : a.uses;
+      if (a.walk.background) {
+        const { insulinId: insulin, at: hour } = a.walk.background;
+        return { ...a, uses, background: [{ walk, from: at, ago: 0, units: a.walk.dial, insulin, hour }, ...a.background] };
+      }
       return {
         ...a,
         uses,
@@ -198,18 +228,31 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
         bell: a.walk.eatenFirst ? null : { from: at },
       };
     }
-    case "injected":
+    case "injected": {
+      const pens = a.pens.map((p) => (p.pen.id === event.pen ? { ...p, used: p.used + (event.units ?? a.walk?.dial ?? 0) } : p));
+      if (a.walk?.background) {
+        const { insulinId: insulin, at: hour } = a.walk.background;
+        const others = a.background.filter((d) => d.walk !== walk);
+        return { ...a, pens, background: [{ walk, from: at, ago: 0, units: event.units, insulin, hour }, ...others] };
+      }
       return {
         ...a,
         doses: [{ walk, from: at, ago: 0, units: event.units }, ...a.doses.filter((d) => d.walk !== walk)],
-        pens: a.pens.map((p) => (p.pen.id === event.pen ? { ...p, used: p.used + (event.units ?? a.walk?.dial ?? 0) } : p)),
+        pens,
       };
+    }
     case "wait ended": {
       const hold = event.for === "hold" ? a.walk?.hold : null;
       return hold && a.bell ? { ...a, bell: { from: { ...hold.at, wall: hold.at.wall + hold.ms, mono: hold.at.mono + hold.ms } } } : a;
     }
     case "needle did not go in":
-      return { ...a, doses: a.doses.filter((d) => d.walk !== walk), uses: a.uses.filter((u) => u.walk !== walk), bell: null };
+      return {
+        ...a,
+        doses: a.doses.filter((d) => d.walk !== walk),
+        background: a.background.filter((d) => d.walk !== walk),
+        uses: a.uses.filter((u) => u.walk !== walk),
+        bell: a.walk?.background ? a.bell : null,
+      };
     case "low began":
     case "sugar taken":
     case "low ended":
@@ -223,7 +266,8 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
 }
 
 function withWalk(a: Account, event: Happened, at: Stamp, walk: string | null, l: Ledger): Account {
-  if (event.type === "walk opened" && walk !== null) return { ...a, walk: freshWalk(walk, event.kind, event.meal, at) };
+  if (event.type === "walk opened" && walk !== null)
+    return { ...a, walk: freshWalk(walk, event, at), mealsOpened: [...a.mealsOpened, mealOn(event.meal, at)] };
   const around = accountOf(a, event, at, walk, l);
   if (!around.walk || around.walk.id !== walk) return around;
   if (event.type === "walk ended") return { ...around, walk: null };
@@ -271,6 +315,9 @@ export function account(l: Ledger, fact: Fact): Ledger {
             noGo: [],
             uses: [],
             doses: [],
+            background: [],
+            reminded: [],
+            mealsOpened: [],
             lastLow: null,
             walk: null,
             bell: null,

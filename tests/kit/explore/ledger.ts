@@ -1,6 +1,7 @@
 // A second account of the same facts, kept by the tests alone: it is written from the design and the meaning of each fact, and knows nothing of how
 // the walk folds or guards. The promises are judged by this account.
 import type { DoseCard, Signature } from "#events/card.ts";
+import type { Of } from "#events/happened.ts";
 import type { StepName } from "#events/happened-walk.ts";
 import type { Pen } from "#events/pen.ts";
 import type { Person } from "#events/person.ts";
@@ -8,6 +9,7 @@ import type { Glucose } from "#events/quantity.ts";
 import type { NoGo, Spot } from "#events/spot.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose } from "#events/told.ts";
+import type { BackgroundAccount } from "./ledger-background.ts";
 
 /** A number on its way, by the turns (moves of the explorer) in which it was given and agreed. */
 export interface NumberAccount {
@@ -22,6 +24,10 @@ export interface WalkAccount {
   id: string;
   kind: "meal" | "low" | "mishap" | "background" | "reading";
   meal: "breakfast" | "lunch" | "dinner" | "snack" | null;
+  /** The hour and the insulin of a background walk. */
+  background: { at: string; insulinId: string } | null;
+  /** No reading was an answer. */
+  readingLeftOut: Stamp | null;
   /** The answer to "taken already?" with whether the log was clear at that moment; null: not asked, or doubted since. */
   taken: { how: string; clear: boolean; doseInside: boolean } | null;
   reading: { glucose: Glucose | null; word: "HI" | "LO" | null; at: Stamp } | null;
@@ -40,7 +46,7 @@ export interface WalkAccount {
   heard: boolean;
   eatenFirst: boolean;
   helper: string | null;
-  pen: { id: string; looked: boolean; mixed: boolean; fitted: Stamp | null; primed: boolean } | null;
+  pen: { id: string; named: boolean; looked: boolean; mixed: boolean; fitted: Stamp | null; primed: boolean } | null;
   dial: number | null;
   offered: { spot: Spot; restDays: number; fullRest: boolean } | null;
   place: Spot | null;
@@ -49,11 +55,14 @@ export interface WalkAccount {
   /** The count that the needle stays in. */
   hold: { at: Stamp; ms: number } | null;
   injected: { units: number | null; certain: boolean } | null;
+  putAway: boolean;
   /** The needle step was opened and then left, or the app started again: the question is open. */
   needleOpenQuestion: boolean;
   /** Last fact that an answer of the person led to. */
   answeredAt: Stamp;
   callRaised: boolean;
+  /** An ill day, or the look for ketones, is open. */
+  illOpen: boolean;
 }
 
 export interface DoseAccount {
@@ -73,8 +82,12 @@ export interface Account {
   noGo: (NoGo & { since: number })[];
   uses: { spot: Spot; wall: number; walk: string }[];
   doses: DoseAccount[];
+  background: BackgroundAccount[];
   lastLow: Stamp | null;
   walk: WalkAccount | null;
+  /** Calls and walks of meals by day, as ledger-reminders.ts spells them. */
+  reminded: readonly string[];
+  mealsOpened: readonly string[];
   /** Insulin is in, or may be, and the meal has not come. */
   bell: { from: Stamp } | null;
 }
@@ -155,11 +168,13 @@ export function logIsClear(l: Ledger, a: Account, now: Stamp, but: string | null
   return l.unreadable.every((wall) => wall !== null && now.wall - wall >= window * MINUTE);
 }
 
-export function freshWalk(id: string, kind: WalkAccount["kind"], meal: WalkAccount["meal"], at: Stamp): WalkAccount {
+export function freshWalk(id: string, { kind, meal, background }: Of<"walk opened">, at: Stamp): WalkAccount {
   return {
     id,
     kind,
     meal,
+    background: background ?? null,
+    readingLeftOut: null,
     taken: null,
     reading: null,
     lowOpen: false,
@@ -182,9 +197,11 @@ export function freshWalk(id: string, kind: WalkAccount["kind"], meal: WalkAccou
     needleIn: false,
     hold: null,
     injected: null,
+    putAway: false,
     needleOpenQuestion: false,
     answeredAt: at,
     callRaised: false,
+    illOpen: false,
   };
 }
 
@@ -196,6 +213,7 @@ export function voidIn(w: WalkAccount, step: StepName): WalkAccount {
     number: null,
     taken: has("taken") ? null : w.taken,
     reading: has("reading") ? null : w.reading,
+    readingLeftOut: has("reading") ? null : w.readingLeftOut,
     grams: has("plate") ? null : w.grams,
     told: has("card") ? null : w.told,
     heard: has("card") ? false : w.heard,

@@ -16,10 +16,10 @@ export interface Planted {
   engine: Engine;
 }
 
-const guards = (change: Partial<Guards>): Engine => engineWith({ ...GUARDS, ...change });
+export const guards = (change: Partial<Guards>): Engine => engineWith({ ...GUARDS, ...change });
 
 /** Facts that get lost on the way into the log. */
-const losing = (lost: (type: string) => boolean): Engine => ({
+export const losing = (lost: (type: string) => boolean): Engine => ({
   ...engine,
   decide: (house, intent, now, walkId): Decision => {
     const decision = engine.decide(house, intent, now, walkId);
@@ -28,12 +28,12 @@ const losing = (lost: (type: string) => boolean): Engine => ({
 });
 
 /** A fold that forgets something each time. */
-const forgetting = (forget: (house: HouseState) => HouseState): Engine => ({
+export const forgetting = (forget: (house: HouseState) => HouseState): Engine => ({
   ...engine,
   fold: (house, fact) => forget(engine.fold(house, fact)),
 });
 
-const eachPerson =
+export const eachPerson =
   (change: (p: HouseState["people"][string]) => HouseState["people"][string]) =>
   (house: HouseState): HouseState => ({
     ...house,
@@ -50,7 +50,7 @@ function withoutHoles(card: DoseCard): DoseCard {
 }
 
 /** Facts that are told as others. */
-const instead = (type: string, other: (event: Happened) => Happened | null): Engine => ({
+export const instead = (type: string, other: (event: Happened) => Happened | null): Engine => ({
   ...engine,
   decide: (house, intent, now, walkId): Decision => {
     const decision = engine.decide(house, intent, now, walkId);

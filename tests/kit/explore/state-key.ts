@@ -8,7 +8,8 @@
 //   bell     none, or its level and whether silence was written down; the meal question, once the walk has come to it: none, later, due
 //   low      within two hours or not, only where the card has a correction
 //   pens     per pen of the house: the reason against it, or none; with the last few units, how many are left
-//   walk     the step with what lies over it (mishap, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
+//   background  for each line of the card: a dose inside its window or not, recording for its window or not, a row nobody can read
+//   walk     the step with what lies over it (mishap, ill day with each answer of it, needle question, left, just now or longer ago); every answer that a later decision can use: taken (clear or said), washed,
 //            the wait with its end, the number on its way (slot, text, voice, second time; a reading's age), the reading until the plate is done, then only whether it is
 //            old and what the card would say now; low (rounds up to 3, what is due, call, swallowing, help done, no meter, a meal that never came); the dose told (none, zero, some; card or caller;
 //            timing), heard, eaten first, helper, each check of the pen with how long ago the needle was fitted and how often no stream came, the dial, the spot, the skin; from the needle on: pressed, injected, put away, eaten
@@ -25,6 +26,7 @@ import { bellNow } from "#walk/bell.ts";
 import { waitOver } from "#walk/context.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
+import { reminderKey } from "./reminder-key.ts";
 
 const MINUTE = 60_000;
 
@@ -39,7 +41,8 @@ function gap(house: HouseState, me: PersonState, now: Stamp): string {
 }
 
 /** Hours are told roughly: an hour less than what was said. */
-const atLeastAgo = (d: PersonState["doses"][number]): number => Math.max(0, (d.agoMinutes ?? 0) - (d.walk === null ? 60 : 0));
+const atLeastAgo = (d: Pick<PersonState["doses"][number], "agoMinutes" | "walk">): number =>
+  Math.max(0, (d.agoMinutes ?? 0) - (d.walk === null ? 60 : 0));
 
 function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | null): string {
   const card = me.card?.card;
@@ -52,6 +55,24 @@ function doses(house: HouseState, me: PersonState, now: Stamp, walk: string | nu
     if (minutes < (card?.spacingMinutes ?? 0) && hasCorrection(me)) nearest = "spacing";
   }
   return nearest;
+}
+
+/** For each line of the card: may a dose of its insulin lie inside its window; has there been recording for so long, and every row read? */
+function backgroundKey(house: HouseState, me: PersonState, now: Stamp): string {
+  const own = me.walk?.injected ? null : (me.walk?.id ?? null);
+  return (me.card?.card.background ?? [])
+    .map((line) => {
+      const inside = me.backgroundDoses.some((d) => {
+        if (d.insulinId !== line.insulin.id || (own !== null && d.walk === own)) return false;
+        const ms = elapsed(d.at, now, house.doubt === null);
+        return ms === null || ms / MINUTE + atLeastAgo(d) < (line.windowMinutes ?? 24 * 60);
+      });
+      const window = (line.windowMinutes ?? 0) * MINUTE;
+      const since = house.clearSince === null ? "?" : now.wall - house.clearSince < window ? "short" : "long";
+      const row = house.unreadable.some((wall) => wall === null || now.wall - wall < window);
+      return `${inside ? "in" : "out"}${since}${row ? "w" : ""}`;
+    })
+    .join(",");
 }
 
 function recentLow(house: HouseState, me: PersonState, now: Stamp): boolean {
@@ -74,7 +95,8 @@ function pens(house: HouseState, me: PersonState, now: Stamp): string {
     .map((p) => {
       const q = { pen: p.pen, openedOn: p.openedOn, used: p.used, retired: p.retired, person: me.person.id, card, today, needed: null };
       const left = p.pen.unitsWhenOpened === null ? "" : Math.max(-1, Math.min(p.pen.unitsWhenOpened - p.used, 24));
-      return `${whyNotPen(q)?.why.slice(0, 9) ?? "ok"}${left}`;
+      const night = card.background?.[0] && whyNotPen({ ...q, background: { insulinId: card.background[0].insulin.id, units: null } });
+      return `${whyNotPen(q)?.why.slice(0, 9) ?? "ok"}${night?.why.slice(0, 9) ?? ""}${left}`;
     })
     .join(",");
 }
@@ -120,10 +142,32 @@ function draftKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
 
 /** A meal that did not come: watched until the insulin's main action is over (4 hours of a rapid one), or for as long as nobody knows. */
 function noMealKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
+  if (w.low?.because === "half eaten") return "half";
   if (w.low?.because !== "cannot eat" || w.eat === "eating") return "";
-  const ms = w.injectOpened && elapsed(w.injectOpened, now, sure);
+  return `${insulinWorks(me, w, now, sure) ? "watch" : "watched"}`;
+}
+
+/** May mealtime insulin of this walk or of the newest dose still work: 4 hours of a rapid one, 8 of another? */
+function insulinWorks(me: PersonState, w: Walk | null, now: Stamp, sure: boolean): boolean {
+  const [newest] = me.doses;
+  const own = w && !w.background ? w.injectOpened : null;
+  const from = own ?? newest?.at ?? null;
+  if (from === null) return false;
+  const ms = elapsed(from, now, sure);
   const hours = me.card?.card.insulin.kind === "rapid analogue" ? 4 : 8;
-  return ms !== null && ms >= hours * 60 * MINUTE ? "watched" : "watch";
+  return ms === null || ms / MINUTE + (own ? 0 : (newest?.agoMinutes ?? 0)) < hours * 60;
+}
+
+/** What an ill day has asked, measured and said. */
+function illKey(me: PersonState, w: Walk): string {
+  const { ill } = w;
+  if (!ill) return "";
+  const glucose = ill.reading?.glucose?.value ?? null;
+  const high = glucose !== null && glucose >= (me.card?.card.high?.value ?? Number.POSITIVE_INFINITY);
+  const due = glucose !== null && glucose >= (me.card?.card.ketones?.from ?? Number.POSITIVE_INFINITY);
+  const reading = ill.reading === null ? "-" : (ill.reading.word ?? `${high ? "h" : ""}${due ? "k" : ""}`);
+  const said = [ill.feelsIll, ill.danger, ill.noMeter, ill.ketones, ill.noStrips, ill.highHeard, ill.ketonesHeard, ill.rulesHeard, ill.callRaised];
+  return `${ill.because === "high reading" ? "by itself" : ""}${reading}${Math.min(w.his, 2)}${said.join("")}`;
 }
 
 function lowKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
@@ -136,7 +180,7 @@ function lowKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
 }
 
 /** Mishaps that lead elsewhere than back to the step, once their advice was heard. */
-const LEADS_ON: readonly string[] = ["cannot eat", "vomiting", "eaten, not injected"];
+const LEADS_ON: readonly string[] = ["cannot eat", "half eaten", "hardly eaten", "vomiting", "eaten, not injected"];
 const mishapKey = (w: Walk): string => (w.mishap === null ? "" : LEADS_ON.includes(w.mishap) ? w.mishap : "some");
 
 /** Just fitted, a while ago (another quarter of an hour makes it old), or too long ago to be gone by. */
@@ -145,16 +189,28 @@ function needleAge(fitted: Stamp | null, now: Stamp, sure: boolean): string {
   return ms === null || ms > 30 * MINUTE ? "old" : ms > 14 * MINUTE ? "while" : "new";
 }
 
+/** "No reading" stands for an hour. */
+function leftOutAge(at: Stamp, now: Stamp, sure: boolean): string {
+  const ms = oldestAge(at, now, sure);
+  return ms === null || ms > 60 * MINUTE ? "old" : "none";
+}
+
 function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, sure: boolean): unknown[] {
   const ms = w.reading ? oldestAge(w.reading.at, now, sure) : null;
   const old = w.reading && (ms === null || ms > (w.eatenFirst ? 90 : (me.card?.card.care.readingAgeMinutes ?? 15)) * MINUTE);
   // In a low the next reading takes the place of the last one.
-  const reading = !w.reading ? "-" : w.plate?.ready || w.low ? "r" : (w.reading.word ?? w.reading.glucose?.value);
+  const reading = !w.reading
+    ? "-"
+    : w.plate?.ready || w.low || (w.background && w.told)
+      ? "r"
+      : (w.reading.word ?? w.reading.glucose?.value);
   const check = w.penCheck;
   return [
     w.taken === null ? "-" : w.taken.how === "log is clear" ? "clear" : "said",
     w.wash !== null,
     reading,
+    w.low ? 0 : Math.min(w.his, 2),
+    w.readingLeftOut && leftOutAge(w.readingLeftOut, now, sure),
     w.low ? null : old,
     w.highHeard,
     lowKey(me, w, now, sure),
@@ -170,6 +226,7 @@ function beforeNeedle(house: HouseState, me: PersonState, w: Walk, now: Stamp, s
     w.eatenFirst,
     w.helper !== null,
     check.pen,
+    check.named,
     check.looked,
     check.mixed,
     check.needle && needleAge(check.fitted, now, sure),
@@ -189,10 +246,14 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   const sure = house.doubt === null;
   const wait = w.wait ? `${w.wait.for} ${waitOver(w, now, sure) ? "over" : "runs"}` : "";
   const justLeft = w.left && w.plate?.ready === true && w.touchedAt.boot === now.boot && now.wall - w.touchedAt.wall < 10 * MINUTE;
-  const over = [stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", mishapKey(w), w.needleAsked, wait, draftKey(me, w, now, sure)];
-  if (!w.injectOpened) return [w.kind, ...over, ...beforeNeedle(house, me, w, now, sure)];
+  // In a low that watches without a meal, whoever said that the clock is wrong is not asked again.
+  const clock = w.low?.because === "cannot eat" && house.doubt === "the person said no" ? "said wrong" : "";
+  const ill = illKey(me, w);
+  const over = [clock, ill, stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", mishapKey(w), w.needleAsked, wait, draftKey(me, w, now, sure)];
+  if (!w.injectOpened) return [w.kind, w.background?.at, ...over, ...beforeNeedle(house, me, w, now, sure)];
   // What came before the needle comes back only when the needle did not go in.
   return [
+    w.background?.at,
     ...over,
     w.pressed,
     w.windowUnseen,
@@ -225,6 +286,10 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     me.bell ? [bellNow(me.bell, now, sure).level, me.bell.unansweredMinutes >= 0] : "",
     me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),
+    // Asked by what follows a meal that was not eaten whole, or that came up.
+    insulinWorks(me, null, now, sure) ? "works" : "",
+    backgroundKey(house, me, now),
+    reminderKey(house, me, now),
     hasCorrection(me) && !me.walk?.low && recentLow(house, me, now) ? "after a low" : "",
   ];
 }

@@ -91,7 +91,7 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "meter word read":
       return sayMeterWord(event.word);
     case "reading grew old":
-      return "The reading was too old. A new one was needed.";
+      return "Too much time had passed. A reading was asked for again.";
     case "reading left out":
       return "No reading was given. Long-acting insulin goes on without one.";
     case "pen check grew old":

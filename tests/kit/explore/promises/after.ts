@@ -93,6 +93,11 @@ const eleventh: PromiseCheck = {
         return "leaving is not recorded";
       if (turn.after.house.front === front) return "the walk is still in front";
     }
+    const inHand = turn.decision.facts.find((f) => {
+      const w = f.person === null ? null : turn.before.ledger.people[f.person]?.walk;
+      return f.event.type === "walk ended" && f.event.how === "whole walk" && w?.id === f.walk && w?.opened && !w.putAway;
+    });
+    if (inHand) return "a walk was whole with the needle still on the pen";
     const wrongAgo = Object.entries(turn.after.house.people).find(
       ([id, p]) => p.walk?.left && p.walk.touchedAt.wall !== turn.after.ledger.people[id]?.walk?.answeredAt.wall,
     );

@@ -70,6 +70,12 @@ function forgotten(turn: Turn): string | null {
       if (had && (ms === null || ms < DAY) && !kept.some((k) => k.walk === d.walk && k.at.wall === d.from.wall))
         return "a dose was forgotten";
     }
+    const background = after.house.people[id]?.backgroundDoses ?? [];
+    const lost = a.background.find((d) => {
+      const ms = passed(d.from, after.now, after.ledger.trusted) ?? 0;
+      return Math.max(ms, after.now.wall - d.from.wall) < DAY && !background.some((k) => k.walk === d.walk && k.at.wall === d.from.wall);
+    });
+    if (lost) return "a background dose was forgotten";
     const bell = after.house.people[id]?.bell;
     if (a.bell && bell && !after.ledger.trusted && bellNow(bell, after.now, after.house.doubt === null).level === "quiet")
       return "the bell is not due while the clock is doubtful";

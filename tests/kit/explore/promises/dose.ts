@@ -1,6 +1,7 @@
 // Promises 1 to 4: what may be told.
 import type { DoseCard, MealRule } from "#events/card.ts";
 import { type Account, afterLow, age, dosesInside, isLow, passed, type WalkAccount } from "../ledger.ts";
+import { lineOf } from "../ledger-background.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 
 const MINUTE = 60_000;
@@ -11,6 +12,12 @@ const EATEN_FIRST_MINUTES = 90;
 
 function readingFault(s: Seen, w: WalkAccount): string | null {
   const card = s.a.card?.card ?? null;
+  // Background insulin is never blocked by a missing reading; that there was none is recorded.
+  if (w.background && w.readingLeftOut && !w.reading?.glucose) {
+    const left = age(w.readingLeftOut, stampOf(s), s.entry.was.trusted);
+    if (left === null || left > 60 * MINUTE) return "on a reading left out long ago";
+    return w.reading?.word === "LO" ? "on the word LO" : null;
+  }
   if (!w.reading) return "without a reading";
   if (!w.reading.glucose) return `on the word ${w.reading.word}`;
   if (isLow(w.reading.glucose, card)) return `on a low of ${w.reading.glucose.value}`;
@@ -25,6 +32,8 @@ const first: PromiseCheck = {
   says: "No mealtime or correction dose is told while the latest reading is low, missing, a word, or older than 15 minutes.",
   broken: (turn) =>
     firstBroken(turn, (s) => {
+      if (s.event.type === "card silent" && s.w?.background && s.event.why.includes("reading") && !s.w.lowOpen)
+        return "background insulin blocked by a reading that is not there";
       if (s.event.type !== "dose told" && s.event.type !== "dose heard" && s.event.type !== "inject opened") return null;
       if (!s.w || s.w.lowOpen) return `${s.event.type} in a low`;
       const fault = readingFault(s, s.w);
@@ -99,6 +108,13 @@ const third: PromiseCheck = {
       if (s.event.type !== "dose told" || !s.w || !s.a.card) return null;
       const { card } = s.a.card;
       const { told } = s.event;
+      if (s.w.background) {
+        // The largest dose and the step of the card are those of its mealtime insulin.
+        const line = lineOf(s.a, s.w);
+        return line && line.windowMinutes !== null && line.units === told.units && told.by === "card"
+          ? null
+          : `${told.units} units by ${told.by} for a line of ${line?.units}`;
+      }
       if (card.largestDose === null || told.units > card.largestDose) return `${told.units} units, largest ${card.largestDose}`;
       if (told.units < 0) return `${told.units} units`;
       const steps = told.units / Number(card.rounding.step);
@@ -155,7 +171,7 @@ const fourth: PromiseCheck = {
       const card = s.a.card?.card;
       if (!card || !s.w) return null;
       if (s.event.type === "card silent") return s.event.why.includes("spacing") ? `food blocked: ${s.event.why}` : null;
-      if (s.event.type !== "dose told" || s.event.told.by !== "card") return null;
+      if (s.event.type !== "dose told" || s.event.told.by !== "card" || s.w.background) return null;
       const { told } = s.event;
       const { most, because } = correctionAllowed(s, s.w, card);
       const bands = rowsOf(card, s.w);

@@ -3,6 +3,7 @@
 import type { Spot } from "#events/spot.ts";
 import type { Ledger } from "../ledger.ts";
 import { type Account, age, dosesInside, isLow, logIsClear, type WalkAccount } from "../ledger.ts";
+import { backgroundInside, backgroundLogIsClear } from "../ledger-background.ts";
 import type { Turn } from "../world.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf, wanted } from "./shape.ts";
 
@@ -52,7 +53,11 @@ function penFault(l: Ledger, s: Seen, w: WalkAccount): string | null {
   if (!w.pen || !pen || !card) return "no pen";
   if (s.a.person.helperOnly && w.helper === null) return "nobody at the elbow";
   if (pen.pen.person !== s.a.person.id) return "another person's pen";
-  if (pen.pen.kind === "long-acting" || pen.pen.insulinId !== card.insulin.id) return "the wrong insulin";
+  const byTheClock = (card.background ?? []).some((line) => line.insulin.id === pen.pen.insulinId);
+  const forMeal = pen.pen.kind !== "long-acting" && pen.pen.insulinId === card.insulin.id;
+  const forHour = pen.pen.kind === "long-acting" && pen.pen.insulinId === w.background?.insulinId && byTheClock;
+  if (!(w.background ? forHour : forMeal)) return "the wrong insulin";
+  if (w.background && !w.pen.named) return "a pen whose name was not read";
   if (pen.retired) return "a pen put aside";
   if (today > pen.pen.expiresOn) return "an expired pen";
   if (pen.openedOn !== null && today > plusDays(pen.openedOn, pen.pen.inUseDays)) return "a pen open too long";
@@ -105,6 +110,12 @@ function takenFault(s: Seen, w: WalkAccount): string | null {
   if (!w.taken) return "without an answer to taken already";
   const window = s.a.card?.card.windowMinutes ?? null;
   if (w.taken.how === "the first was not taken") return null;
+  if (w.background) {
+    const { was } = s.entry;
+    if (w.taken.how === "log is clear" && !(w.taken.clear && backgroundLogIsClear(was, s.a, w, stampOf(s))))
+      return "on a log that is not clear";
+    return backgroundInside(s.a, w, stampOf(s), was.trusted).length > 0 ? "with a background dose inside its window" : null;
+  }
   if (w.taken.how === "log is clear" && !(w.taken.clear && logIsClear(s.entry.was, s.a, stampOf(s), w.id)))
     return "on a log that is not clear";
   // Left blank: any that may still act.
@@ -122,6 +133,19 @@ function answerFault(turn: Turn, s: Seen, how: string): string | null {
   return said.includes(answers[how] ?? "nothing") ? null : `"${how}" stored on ${said}`;
 }
 
+/** Asked about a first dose, though none of this insulin is inside its window: one of the other insulin was counted. */
+function otherInsulin({ after }: Turn): string | null {
+  const a = after.house.front === null ? undefined : after.ledger.people[after.house.front];
+  const w = a?.walk;
+  const asked = after.offers.some((o) => o.offer === "press" && o.intent.do === "the first was not taken");
+  if (!a || !w || !asked) return null;
+  const { now, ledger } = after;
+  const inside = w.background
+    ? backgroundInside(a, w, now, ledger.trusted)
+    : dosesInside(a, a.card?.card.windowMinutes ?? 12 * 60, now, ledger.trusted, w.id);
+  return inside.length > 0 ? null : "asked about a dose of another insulin";
+}
+
 const tenth: PromiseCheck = {
   number: 10,
   says: "A second mealtime dose inside the window needs a recorded “the first was not taken”; not known never leads to a dose; an unclear log is never taken for not taken.",
@@ -131,8 +155,10 @@ const tenth: PromiseCheck = {
       if ((s.event.type !== "dose told" && s.event.type !== "inject opened") || !s.w) return null;
       const fault = takenFault(s, s.w);
       if (fault !== null) return `${s.event.type} ${fault}`;
-      return s.event.type === "inject opened" && s.a.doses.some((d) => d.walk === s.w?.id) ? "inject opened twice in one walk" : null;
-    }),
+      return s.event.type === "inject opened" && [...s.a.doses, ...s.a.background].some((d) => d.walk === s.w?.id)
+        ? "inject opened twice in one walk"
+        : null;
+    }) ?? otherInsulin(turn),
 };
 
 export const needlePromises = [fifth, sixth, tenth];
