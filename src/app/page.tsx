@@ -56,6 +56,7 @@ export function Page({ desk, practice, log, hasVoice, hasTones, trial }: PagePro
       newCode={() => codeFrom(chanceBytes(CODE_SIGNS))}
       ear={trial}
       onClose={close}
+      rowsBetween={(from, to) => log.readBetween(from, to)}
       onPractise={() => {
         close();
         desk.open("practice");

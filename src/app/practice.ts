@@ -120,7 +120,7 @@ export class Practice {
     const walk = frontPerson(house)?.walk;
     if (!walk) this.end("left");
     // A number so low may be a real one: the real house asks, and there the sugar and the calls are real.
-    else if (walk.low) this.end("low");
+    else if (walk.low) this.end(walk.low.because === "reading" || walk.low.because === "meter word" ? "low" : "left");
   }
 
   private async deskOn(house: HouseState, madeUp: boolean): Promise<Desk> {

@@ -16,6 +16,7 @@ import { MeasurePage, MenuPage, PensPage, PutAsidePage, SizesPage, type View } f
 import { CodePage, NewPinPage, RecoverPage } from "./pin-pages.tsx";
 import type { DrawerProps, KeeperHere } from "./ports.ts";
 import { type DraftKept, HouseholdPage, type Keep, KeeperPage, PenPage, PersonPage, startOfPerson } from "./setup-pages.tsx";
+import { WalksPage } from "./walks-page.tsx";
 import "./drawer-forms.css";
 
 export type { DrawerProps } from "./ports.ts";
@@ -160,6 +161,8 @@ export function DrawerScreen(props: DrawerProps) {
   switch (view.at) {
     case "body":
       return <BodyPage drawer={props} me={me} keep={keep} said={said} go={go} />;
+    case "walks":
+      return <WalksPage key={`walks of ${person}`} drawer={props} me={me} onBack={back.onPress} />;
     case "mark":
       return <MarkPage key={`mark of ${person}`} {...form(`mark of ${person}`)} />;
     case "hands":

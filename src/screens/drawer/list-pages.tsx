@@ -6,6 +6,7 @@ import { Calibration } from "#ui/calibration.tsx";
 import type { HouseState, PersonState } from "#walk/state.ts";
 import { BODY_PAGE } from "#words/en/drawer/body.ts";
 import { EAR } from "#words/en/drawer/ear.ts";
+import { WALKS_PAGE } from "#words/en/drawer/walks.ts";
 import { DRAWER, RETIRE } from "#words/en/drawer.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { dateInWords } from "#words/en/when.ts";
@@ -16,7 +17,7 @@ import type { Keep } from "./setup-pages.tsx";
 export type View =
   | { at: "menu" | "household" | "keeper" | "PIN" | "code" | "sizes" | "ear" | "measure" | "start own" | "empty demo" }
   | { at: "person"; person: string | null }
-  | { at: "pens" | "pen" | "card" | "body" | "mark" | "hands"; person: string }
+  | { at: "pens" | "pen" | "card" | "body" | "walks" | "mark" | "hands"; person: string }
   | { at: "put aside"; person: string; pen: string };
 
 /** What a walk still needs before it can tell a dose. */
@@ -71,6 +72,7 @@ export function MenuPage({
           item(DRAWER.card(name), { at: "card", person: id }),
           item(DRAWER.pens(name), { at: "pens", person: id }),
           item(BODY_PAGE.title(name), { at: "body", person: id }),
+          item(WALKS_PAGE.title(name), { at: "walks", person: id }),
           item(DRAWER.editPerson(name), { at: "person", person: id }),
         ])}
         {item(DRAWER.addPerson, { at: "person", person: null })}

@@ -1,6 +1,7 @@
 // What the drawer is given from outside, as plain values and functions.
 import type { DoseCard } from "#events/card.ts";
 import type { Of } from "#events/happened.ts";
+import type { LogRow } from "#events/log-port.ts";
 import type { LocalDate } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { PinTries } from "#keeping/pin.ts";
@@ -46,6 +47,8 @@ export interface DrawerProps {
   /** The ear, to be tried out; not given where there is nothing to try. */
   ear?: EarTrial;
   onClose(): void;
+  /** Rows of the log whose wall time lies in [from, to), in order. */
+  rowsBetween(from: number, to: number): Promise<LogRow[]>;
   /** Closes the drawer and asks who practises. */
   onPractise(): void;
   /** Given in the demo: the PIN that opens its drawer to everybody, shown at the gate. */

@@ -71,6 +71,7 @@ export function Kitchen({ start = emptyHouse, stored = [], refuses, ...over }: K
         smallPicture={async (file) => (file.type === "image/jpeg" ? PICTURE : "not a picture")}
         pictureIn={async () => PICTURE}
         onClose={() => undefined}
+        rowsBetween={async () => []}
         onPractise={() => undefined}
         tries={tries}
         onTries={setTries}

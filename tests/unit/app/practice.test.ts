@@ -110,6 +110,15 @@ describe("practice", () => {
     expect(t.real.noted.value?.lines).toEqual(PRACTICE.low);
   });
 
+  it("does not follow a meal that was only practised and did not come", async () => {
+    const t = await kitchen();
+    await t.practice.begin("odile");
+    await t.answer(...TO_THE_NEEDLE, { do: "button is down" });
+    await t.pass(10);
+    await t.answer({ do: "wait is over" }, { do: "window is at zero" }, { do: "put away" }, { do: "cannot eat" });
+    expect(t.real.noted.value?.lines).toEqual(PRACTICE.over);
+  });
+
   it("is not begun while a walk is open or a bell waits", async () => {
     const t = await kitchen();
     await t.real.send({ do: "open meal", person: "odile", meal: "lunch" });
