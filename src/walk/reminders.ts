@@ -34,13 +34,17 @@ function inWalk({ walk }: PersonState, now: Stamp): boolean {
   return !walk.left || walk.injectOpened !== null || since === null || since < LEFT_WALK_MS;
 }
 
+/** Our choice, no source: room for a call before the quiet hours, so that a walk in front does not swallow it. */
+const BEFORE_QUIET_MINUTES = 15;
+
 /**
- * The minute of the day at which silence about this is worth a call. A background dose shortly before the quiet hours is called for at their last
- * minute; one inside them, never: a keeper who wants that call lets the quiet hours begin later.
+ * The minute of the day at which silence about this is worth a call. A background dose shortly before the quiet hours is called for before they begin;
+ * one inside them, never: a keeper who wants that call lets the quiet hours begin later.
  */
 function callMinute(house: HouseState, due: Due): number {
   const quietFrom = minuteOf((house.household?.quietHours ?? USUAL_QUIET).from);
-  return due.what.of === "background" && quietFrom > due.from && quietFrom <= due.until ? quietFrom - 1 : due.until;
+  const soon = due.what.of === "background" && quietFrom > due.from && quietFrom - BEFORE_QUIET_MINUTES < due.until;
+  return soon ? Math.max(due.from, quietFrom - BEFORE_QUIET_MINUTES) : due.until;
 }
 
 const asReminder = ({ what }: Due): Reminder | null => {

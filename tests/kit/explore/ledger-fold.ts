@@ -34,6 +34,9 @@ const UNASKED: readonly Happened["type"][] = [
   "needle asked about",
 ];
 
+/** A reading of an ill day before the needle: what was told from another one is told anew. */
+const doseOf = (w: WalkAccount): WalkAccount => (w.illOpen && !w.opened ? { ...w, told: null, heard: false, dial: null } : w);
+
 function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Account): WalkAccount {
   switch (event.type) {
     case "walk turned to":
@@ -73,10 +76,15 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     }
     case "reading taken": {
       const low = isLow(event.glucose, a.card?.card ?? null);
-      return { ...w, number: null, reading: { glucose: event.glucose, word: null, at: w.number?.given[0]?.at ?? at }, lowOpen: low };
+      return {
+        ...doseOf(w),
+        number: null,
+        reading: { glucose: event.glucose, word: null, at: w.number?.given[0]?.at ?? at },
+        lowOpen: low,
+      };
     }
     case "meter word read":
-      return { ...w, number: null, reading: { glucose: null, word: event.word, at }, lowOpen: event.word === "LO" || w.lowOpen };
+      return { ...doseOf(w), number: null, reading: { glucose: null, word: event.word, at }, lowOpen: event.word === "LO" || w.lowOpen };
     case "reading left out":
       return { ...w, number: null, readingLeftOut: at };
     case "low began":
@@ -84,9 +92,13 @@ function walkOf(w: WalkAccount, event: Happened, at: Stamp, l: Ledger, a: Accoun
     case "eating":
       return { ...w, lowWithoutMeal: false };
     case "ill began":
-      return { ...w, illOpen: true };
+      return { ...w, illOpen: true, number: null };
+    case "danger signs answered":
+    case "cannot test ketones":
+    case "ketones read":
+      return { ...w, number: null };
     case "ill ended":
-      return { ...w, illOpen: false };
+      return { ...w, illOpen: false, number: null };
     case "low ended":
       return { ...w, lowOpen: false, afterLow: true };
     case "sugar taken":
@@ -267,7 +279,7 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
 
 function withWalk(a: Account, event: Happened, at: Stamp, walk: string | null, l: Ledger): Account {
   if (event.type === "walk opened" && walk !== null)
-    return { ...a, walk: freshWalk(walk, event, at), mealsOpened: [...a.mealsOpened, mealOn(event.meal, at)] };
+    return { ...a, walk: freshWalk(walk, event, at), mealsOpened: [...a.mealsOpened, ...mealOn(event.meal, at)] };
   const around = accountOf(a, event, at, walk, l);
   if (!around.walk || around.walk.id !== walk) return around;
   if (event.type === "walk ended") return { ...around, walk: null };

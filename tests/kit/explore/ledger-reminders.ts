@@ -11,7 +11,13 @@ export function clockOf(at: Stamp): { day: number; minute: number } {
 
 export const minuteIn = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 
-export const mealOn = (meal: MealName | null, at: Stamp): string => `${meal} ${clockOf(at).day}`;
+export interface MealOpened {
+  meal: MealName;
+  day: number;
+  minute: number;
+}
+
+export const mealOn = (meal: MealName | null, at: Stamp): MealOpened[] => (meal ? [{ meal, ...clockOf(at) }] : []);
 
 export const callOf = ({ day, reminder }: Of<"reminder called">): string =>
   `${day} ${reminder.of === "meal" ? reminder.meal : `${reminder.insulinId} ${reminder.at}`}`;

@@ -10,6 +10,7 @@ import type { NoGo, Spot } from "#events/spot.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot, ToldDose } from "#events/told.ts";
 import type { BackgroundAccount } from "./ledger-background.ts";
+import type { MealOpened } from "./ledger-reminders.ts";
 
 /** A number on its way, by the turns (moves of the explorer) in which it was given and agreed. */
 export interface NumberAccount {
@@ -87,7 +88,7 @@ export interface Account {
   walk: WalkAccount | null;
   /** Calls and walks of meals by day, as ledger-reminders.ts spells them. */
   reminded: readonly string[];
-  mealsOpened: readonly string[];
+  mealsOpened: readonly MealOpened[];
   /** Insulin is in, or may be, and the meal has not come. */
   bell: { from: Stamp } | null;
 }

@@ -110,8 +110,8 @@ describe("a reminder", () => {
     expect(tick(t, 12 * 60)).toEqual([]);
     const usual = table({ background: backgroundOnlyCard.background }, { mealHours: [] });
     usual.pass(9 * HOUR + 29 * MINUTE);
-    // 21:30 and half an hour end where the quiet hours begin: the call comes in their last minute.
-    expect(tick(usual, 29)).toEqual([]);
+    // 21:30 and half an hour end where the quiet hours begin: the call comes a quarter of an hour before them.
+    expect(tick(usual, 15)).toEqual([]);
     expect(tick(usual, 1)).toEqual(["glargine-100"]);
     expect(tick(usual, 10 * 60)).toEqual([]);
   });

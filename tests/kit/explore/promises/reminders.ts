@@ -2,7 +2,7 @@
 import type { Person } from "#events/person.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Account } from "../ledger.ts";
-import { callOf, clockOf, mealOn, minuteIn } from "../ledger-reminders.ts";
+import { callOf, clockOf, minuteIn } from "../ledger-reminders.ts";
 import type { Turn } from "../world.ts";
 import { firstBroken, type PromiseCheck, type Seen, stampOf } from "./shape.ts";
 
@@ -32,7 +32,11 @@ function calledWrongly(turn: Turn, s: Seen): string | null {
   if (reminder.of !== "meal") return null;
   const hours = hoursOf(s.a.person, reminder.meal);
   if (!hours || clockOf(at).minute < minuteIn(hours.until)) return "a reminder before the meal's hours are over";
-  return s.a.mealsOpened.includes(mealOn(reminder.meal, at)) ? "a reminder for a meal that is in the book" : null;
+  const { day } = clockOf(at);
+  const inBook = s.a.mealsOpened.some(
+    (m) => m.day === day && (m.meal === reminder.meal || (m.minute >= minuteIn(hours.from) && m.minute < minuteIn(hours.until))),
+  );
+  return inBook ? "a reminder for a meal that is in the book" : null;
 }
 
 /** Only of one who is alone with the tablet at rest: what else may wait for it is the other checks' matter. */
@@ -42,15 +46,10 @@ function notCalled(turn: Turn): string | null {
   const { minute, day } = clockOf(after.now);
   const missing = (a: Account): boolean =>
     a.walk === null &&
-    (a.person.mealHours ?? []).some(({ meal, from, until }) => {
+    (a.person.mealHours ?? []).some(({ meal, until }) => {
       const since = minute - minuteIn(until);
-      const inside = a.mealsOpened.some((m) => m.endsWith(` ${day}`) && !m.startsWith("null"));
-      return (
-        since >= 0 &&
-        since < 120 &&
-        !inside &&
-        !a.reminded.some((r) => r.endsWith(` ${meal}`) && from !== "" && r.startsWith(dayOf(after.now)))
-      );
+      const today = a.reminded.some((r) => r === `${dayOf(after.now)} ${meal}`);
+      return since >= 0 && since < 120 && !a.mealsOpened.some((m) => m.day === day) && !today;
     });
   return Object.values(after.ledger.people).some(missing) ? "nothing is in the book and nobody is reminded" : null;
 }
