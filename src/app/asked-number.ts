@@ -8,6 +8,7 @@ import type { Offer } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 import { ASKING, sayNext, soFar, whichOf } from "#words/en/asking.ts";
+import type { Say } from "#words/say.ts";
 import { rangeOf } from "./hearing.ts";
 import type { Sent } from "./house.ts";
 
@@ -24,6 +25,9 @@ export interface AskedScreen extends HearableScreen {
   soFar: string;
   back(): void;
 }
+
+/** Said where nothing but the pad is left. */
+export const BY_TOUCH: Say = { title: ASKING.padTitle, lines: [ASKING.pad] };
 
 export class AskedNumber {
   readonly asking = signal<Asking>(asWhole);

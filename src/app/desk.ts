@@ -15,13 +15,12 @@ import { whoCalls } from "#walk/helper-case.ts";
 import { frontPerson, offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import type { HouseState } from "#walk/state.ts";
-import { ASKING } from "#words/en/asking.ts";
 import { FIXED, IN_THE_WAY } from "#words/en/fixed.ts";
 import { afterTaken } from "#words/en/kitchen.ts";
 import { NOT_SAVED, twoNumbers } from "#words/en/not-taken.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import type { Say } from "#words/say.ts";
-import { AskedNumber, type AskedScreen } from "./asked-number.ts";
+import { AskedNumber, type AskedScreen, BY_TOUCH } from "./asked-number.ts";
 import { type BellParts, Bells } from "./bells.ts";
 import { doChrome } from "./chrome.ts";
 import type { Held } from "./held.ts";
@@ -44,8 +43,6 @@ export interface DeskParts extends Omit<HouseSettings, "onChange">, BellParts {
 
 /** Our choice, no source: then the clock and what is due come back. */
 const NOTED_MS = 2 * MINUTE;
-
-const BY_TOUCH: Say = { title: ASKING.padTitle, lines: [ASKING.pad] };
 
 export class Desk {
   readonly state: Signal<HouseState>;
@@ -70,7 +67,7 @@ export class Desk {
   readonly prefs: Signal<Prefs>;
   readonly house: House;
   readonly turns: Turns;
-  private readonly talk: Talk;
+  readonly talk: Talk;
   private readonly bells: Bells;
   private shownKey = "";
   private readonly holdCount = holdCount();
@@ -229,7 +226,7 @@ export class Desk {
     const say = around ? { title: around.title, lines: [...around.lines, ...(around.calm ?? [])] } : byTouch ? BY_TOUCH : this.say();
     const calls = whoCalls(house, now) !== null;
     const refusal = around ? null : this.refusal.value;
-    this.talk.show({ key: scene, say, offers: around ? [] : list, refusal, around, calls }, house);
+    this.talk.show({ key: scene, say, offers: around ? [] : list, refusal, around, calls, at: now.mono }, house);
     this.bells.look(house, now, edge);
   }
 

@@ -23,10 +23,10 @@ const ASLEEP_MS = 30 * MINUTE;
 /** left: the walk ended or was stopped. called: something of the house is due. wrong: somebody says that something is wrong. */
 type Why = "left" | "asleep" | "low" | "called" | "wrong";
 
-export interface PracticeParts extends Omit<DeskParts, "recorder" | "ring"> {
+export interface PracticeParts extends Omit<DeskParts, "recorder"> {
   real: Desk;
-  /** The short tone at the end of a wait: the one sound that practice makes. */
-  note(): Promise<void>;
+  /** The tablet's tones: all of them for the house, and for practice the short one at the end of a wait. */
+  ring: DeskParts["ring"];
 }
 
 const NOTHING: Sent = { events: [], refusal: null, notStored: null };
@@ -105,6 +105,12 @@ export class Practice {
     if (why === "wrong") real.open("wrong");
   }
 
+  /** For the house: whatever it calls for comes before practice. */
+  ring: DeskParts["ring"] = (level) => {
+    this.end("called");
+    return this.parts.ring(level);
+  };
+
   /** Once a second, after the real house was looked after. */
   tick(): void {
     this.desk.value?.tick();
@@ -128,7 +134,7 @@ export class Practice {
     await log.saveCheckpoint({ seq: 0, foldVersion: FOLD_VERSION, state: house });
     const recorder = await Recorder.open({ log, newId: this.parts.newId, appVersion: APP_VERSION, wordsVersion: "practice" });
     // No bell and no call sounds, and so nothing is said after one.
-    const ring: DeskParts["ring"] = (level) => (level === "note" ? this.parts.note() : new Promise(() => undefined));
+    const ring: DeskParts["ring"] = (level) => (level === "note" ? this.parts.ring(level) : new Promise(() => undefined));
     return new PracticeDesk({ ...this.parts, recorder, ring, prefs: this.parts.real.prefs.value }, madeUp, () => this.end("wrong"));
   }
 }

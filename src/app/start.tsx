@@ -70,16 +70,8 @@ async function open(root: HTMLElement): Promise<void> {
         sound.apply(p);
       },
     };
-    const desk = new Desk({
-      ...parts,
-      recorder,
-      ring: (level) => {
-        // Whatever the house calls for comes before practice.
-        practice.end("called");
-        return sound.ring(level);
-      },
-    });
-    const practice = new Practice({ ...parts, real: desk, note: () => sound.ring("note") });
+    const desk = new Desk({ ...parts, recorder, ring: (level) => practice.ring(level) });
+    const practice = new Practice({ ...parts, real: desk, ring: sound.ring });
     fault.knows({ state: desk.state, end: () => [practice.end("called"), desk.end()] });
     log.onLost((why) => fault.show("not stored", why));
     if (recorder.state.household === null && home === "demo") {

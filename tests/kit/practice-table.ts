@@ -33,12 +33,9 @@ export async function practiceTable(facts: readonly NewFact[] = setUp) {
   const real = new Desk({
     ...parts,
     recorder,
-    ring: async (level) => {
-      practice.end("called");
-      rung.push(`house ${level}`);
-    },
+    ring: (level) => practice.ring(level),
   });
-  const practice = new Practice({ ...parts, real, note: async () => void rung.push("practice note") });
+  const practice = new Practice({ ...parts, real, ring: async (level) => void rung.push(level) });
   real.change({ chose: true, voice: "speaks" });
   await real.house.keep(facts);
   real.close("all");

@@ -53,7 +53,7 @@ describe("practice", () => {
     await t.answer({ do: "wait is over" }, { do: "window is at zero" }, { do: "put away" });
     await t.pass(25 * 60);
     expect(t.step()).toBe("eat");
-    expect(t.rung.filter((tone) => tone !== "practice note")).toEqual([]);
+    expect(t.rung.filter((tone) => tone !== "note")).toEqual([]);
     expect(t.voice.texts().filter((text) => /time to eat|eat now\. Insulin|Call /.test(text))).toEqual([]);
     expect(whoCalls(t.practice.desk.value?.state.value ?? t.real.state.value, t.clock.stamp)).toBeNull();
   });
@@ -71,7 +71,7 @@ describe("practice", () => {
     ]);
     expect(t.practice.desk.value).not.toBeNull();
     await t.pass(16 * 60);
-    expect(t.rung).toContain("house loud");
+    expect(t.rung).toContain("loud");
     expect(t.practice.desk.value).toBeNull();
     expect(t.real.state.value.people.odile?.bell?.from.wall).toBe(noon.wall);
   });
