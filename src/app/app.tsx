@@ -57,7 +57,10 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
   const guard = useContext(GuardContext);
   useEffect(() => watchFingers(window, guard), [guard]);
   useEffect(() => {
-    const touch = () => desk.turns.touch();
+    const touch = () => {
+      desk.turns.touch();
+      desk.talk.forget();
+    };
     window.addEventListener("pointerdown", touch, true);
     window.addEventListener("keydown", touch, true);
     return () => {

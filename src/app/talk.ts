@@ -2,8 +2,9 @@
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
 import type { HearableScreen } from "#screens/shared/hear.ts";
+import { AskedTwice, mistakenFor } from "#speech/asked-twice.ts";
 import type { NumberRange } from "#speech/asking.ts";
-import { readNumber, saidByDigit } from "#speech/numbers.ts";
+import { readNumber } from "#speech/numbers.ts";
 import type { Heard, Sentence } from "#speech/ports.ts";
 import type { Turns } from "#speech/turns.ts";
 import { type Understood, understand, vocabularyOf } from "#speech/understand.ts";
@@ -13,7 +14,6 @@ import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import type { SayRefusal } from "#words/en/refusals.ts";
 import { withoutShapes } from "#words/en/who.ts";
-import { soundAlike } from "#words/numbers.ts";
 import type { Say } from "#words/say.ts";
 import { hearingOf, rangeOf } from "./hearing.ts";
 import { type ChromeAct, type Heardable, spokenButtons, spokenOffers } from "./spoken-offers.ts";
@@ -27,6 +27,8 @@ export interface Spoken {
   around: HearableScreen | null;
   /** Somebody has to come: the page for them can be asked for. */
   calls: boolean;
+  /** Ms on a clock that never jumps, told again each second. */
+  at: number;
 }
 
 export interface TalkSettings {
@@ -57,15 +59,20 @@ const HURRIED: readonly Intent["do"][] = [
 export class Talk {
   private heardable: Heardable = { offers: [], meant: new Map() };
   private foods = false;
+  private key = "";
+  private at = 0;
   private range: NumberRange | undefined;
+  private readonly twice = new AskedTwice();
 
   constructor(private readonly settings: TalkSettings) {}
 
   /** Puts a scene into words once; the same key again changes nothing. */
-  show({ key, say, offers, refusal, around, calls }: Spoken, house: HouseState): void {
+  show({ key, say, offers, refusal, around, calls, at }: Spoken, house: HouseState): void {
     const lang = this.settings.lang();
     const sentence = (text: string): Sentence => ({ text, lang });
     this.heardable = around ? spokenButtons(around) : spokenOffers(offers, house, calls);
+    this.key = key;
+    this.at = at;
     this.foods = !around && offers.some((o) => o.offer === "foods");
     const slot = slotOf(offers);
     this.range = around ? around.number?.range : slot && rangeOf(slot, house);
@@ -92,7 +99,8 @@ export class Talk {
   }
 
   /** For the turns of speech: what was heard, as one act or none. A number is only ever a proposal: it is read back (promise 8). */
-  heard(h: Heard): "taken" | "turned away" {
+  heard(said: Heard): "taken" | "turned away" {
+    const h = said.unsure && this.saidTwice(said.text) ? { text: said.text, alternatives: [] } : said;
     const understood = understand(h, this.heardable.offers);
     const guesses = this.guesses(h, understood);
     if (guesses.length > 0) {
@@ -101,6 +109,7 @@ export class Talk {
     }
     // An ear in doubt never presses a button.
     if (h.unsure) return "turned away";
+    this.twice.forget();
     switch (understood.kind) {
       case "offer": {
         const meant = this.heardable.meant.get(understood.id);
@@ -132,10 +141,35 @@ export class Talk {
     if (understood.kind === "two numbers") return readNumber(h.text).kind === "two numbers" && !h.unsure ? [] : understood.texts;
     if (understood.kind !== "number") return [];
     if (h.unsure) return [understood.text];
-    const partner = saidByDigit(h.text) ? null : soundAlike(understood.text);
-    return partner !== null && this.range && Number(partner) >= this.range.low && Number(partner) <= this.range.high
-      ? [understood.text, partner]
-      : [];
+    const partner = mistakenFor(h.text, understood.text, this.range);
+    return partner === null ? [] : [understood.text, partner];
+  }
+
+  /** A touch, or the end of the screen: what was said before it is no first half of anything. */
+  forget(): void {
+    this.twice.forget();
+  }
+
+  /** The same in doubt a second time, and something that is only a proposal or takes nothing; a yes, or an answer that is taken at once, never is. */
+  private saidTwice(text: string): boolean {
+    const understood = understand({ text, alternatives: [] }, this.heardable.offers);
+    const guess = this.proposed(understood);
+    if (guess === null) {
+      this.twice.forget();
+      return false;
+    }
+    const question = JSON.stringify([this.key, this.range, vocabularyOf(this.heardable.offers)]);
+    return this.twice.same(question, guess, this.at);
+  }
+
+  /** What may be proposed of it, in a word of its own. */
+  private proposed(understood: Understood): string | null {
+    // A teen and its ten are asked about all the same.
+    if (understood.kind === "number") return `number ${understood.text}`;
+    const meant = understood.kind === "offer" ? this.heardable.meant.get(understood.id) : undefined;
+    if (meant?.what === "chrome") return `chrome ${meant.act}`;
+    // "No, change it" to a read-back takes a number out; every other "no" opens a way.
+    return meant?.what === "intent" && meant.intent.do === "change number" ? "change number" : null;
   }
 }
 

@@ -125,10 +125,10 @@ describe("an ear that would not swear to it", () => {
     const t = await atReading();
     expect(await t.mumble("one hundred twelve")).toEqual(["Say the number once more."]);
     expect(t.walk()?.draft).toBeNull();
-    expect(await t.mumble("one hundred twelve")).toEqual(["Say the first digit."]);
+    expect(await t.mumble("one hundred sixty two")).toEqual(["Say the first digit."]);
     expect(await t.mumble("five")).toEqual(["Say that digit once more."]);
     expect(t.desk.asked.value?.soFar).toBe("");
-    expect(await t.mumble("five")).toEqual(["Press the number, then OK."]);
+    expect(await t.mumble("nine")).toEqual(["Press the number, then OK."]);
   });
 
   it("asks which of its two guesses it was", async () => {
@@ -144,10 +144,89 @@ describe("an ear that would not swear to it", () => {
     expect(await t.say("two hundred twelve")).toEqual(readBack("212", "Two, one, two."));
   });
 
-  it("never gives the walk a number, whatever it mumbles", async () => {
+  it("never has a number agreed to, whatever it mumbles", async () => {
+    for (const yes of ["yes", "that is right"]) {
+      const t = await atReading();
+      for (let i = 0; i < 2; i++) await t.mumble("one hundred twelve");
+      for (let i = 0; i < 6; i++) await t.mumble(yes).catch(() => []);
+      expect([t.walk()?.draft?.text, t.walk()?.reading]).toEqual(["112", null]);
+    }
+  });
+});
+
+describe("the same answer twice in doubt", () => {
+  it("is read back, and counts only once it is agreed to", async () => {
     const t = await atReading();
-    for (let i = 0; i < 8; i++) await t.mumble("one hundred twelve").catch(() => []);
-    expect([t.walk()?.draft, t.walk()?.reading]).toEqual([null, null]);
+    await t.mumble("one hundred twelve");
+    expect(await t.mumble("one one two")).toEqual(readBack("112", "One, one, two."));
+    expect(t.walk()?.reading).toBeNull();
+    await t.say("yes");
+    expect(String(t.walk()?.reading?.glucose?.value ?? t.walk()?.draft?.first)).toBe("112");
+  });
+
+  it("is read back, too, where the second had another guess beside it", async () => {
+    const t = await atReading();
+    await t.mumble("one hundred twelve");
+    expect(await t.mumble("one hundred twelve", "two hundred twelve")).toEqual(readBack("112", "One, one, two."));
+  });
+
+  it("counts for a digit, whose number is read back", async () => {
+    const t = await atReading();
+    await t.say("one hundred twelve");
+    await t.say("no");
+    await t.mumble("nine");
+    expect(await t.mumble("nine")).toEqual(["Nine.", "Next digit, or done?"]);
+    await t.mumble("eight");
+    expect(await t.mumble("eight")).toEqual(readBack("98", "Nine, eight."));
+  });
+
+  it.each([
+    ["another number came between", async (t: AtTable) => void (await t.mumble("one hundred sixty two"))],
+    ["somebody touched the glass between", async (t: AtTable) => t.desk.talk.forget()],
+    ["the first was too long ago", async (t: AtTable) => t.later(31)],
+    ["something else was answered between", async (t: AtTable) => void (await t.say("louder"))],
+  ] as const)("is no second time where %s", async (_, between) => {
+    const t = await atReading();
+    await t.mumble("one hundred twelve");
+    await between(t);
+    await t.settle();
+    await t.mumble("one hundred twelve").catch(() => []);
+    expect(t.walk()?.draft).toBeNull();
+  });
+
+  it("never settles a teen and its ten", async () => {
+    const t = await atReading();
+    await t.mumble("one hundred thirteen");
+    expect(await t.mumble("one hundred thirteen")).toEqual(["One one three, or one three zero?"]);
+    expect(t.walk()?.draft).toBeNull();
+    // By its digits it sounds like no other.
+    const other = await atReading();
+    await other.mumble("one one three");
+    expect(await other.mumble("one one three")).toEqual(readBack("113", "One, one, three."));
+  });
+
+  it("takes a read-back number out, since a no takes nothing in", async () => {
+    const t = await atReading();
+    await t.say("one hundred twelve");
+    await t.mumble("no");
+    expect(t.walk()?.draft?.text).toBe("112");
+    await t.mumble("change it");
+    expect(t.walk()?.draft).toBeNull();
+  });
+
+  it("presses no button that is taken with nothing asked after it", async () => {
+    const t = await tableByVoice(setUp, [{ do: "open meal", person: "odile", meal: "breakfast" }]);
+    const before = t.desk.state.value;
+    for (let i = 0; i < 2; i++) await t.mumble("no not yet");
+    expect(t.desk.state.value).toBe(before);
+  });
+
+  it("opens help, which takes nothing", async () => {
+    const t = await atReading();
+    await t.mumble("help");
+    expect(t.desk.overlay.value).toBeNull();
+    await t.mumble("help me");
+    expect(t.desk.overlay.value).toBe("help");
   });
 });
 

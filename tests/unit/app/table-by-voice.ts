@@ -61,6 +61,11 @@ export async function tableByVoice(setUp: readonly NewFact[], before: readonly I
       await settle();
       return voice.texts().slice(from);
     },
+    /** So many seconds pass. */
+    later(seconds: number): void {
+      clock.pass(seconds);
+      desk.tick();
+    },
     walk: () => frontPerson(desk.state.value)?.walk ?? null,
   };
 }
