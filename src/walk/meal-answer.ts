@@ -23,8 +23,8 @@ export function mealAnswered(house: HouseState, person: string, ate: Of<"meal an
   const kind = WENT_WRONG[ate];
   if (kind === null) return over ? [answered, own(of, { type: "walk ended", how: "whole walk" })] : [answered];
   const opened: Happened = { type: "mishap opened", kind };
-  // A walk past the needle is kept: its insulin and its bell are its own.
-  if (walk?.injectOpened) {
+  // A walk past the needle is kept, its insulin and its bell are its own; and nothing sets a low or an ill day aside.
+  if (walk && (walk.injectOpened || walk.low || walk.ill)) {
     const turn = house.front === person ? [] : [own(walk.id, { type: "walk turned to" })];
     return [answered, ...turn, own(walk.id, opened)];
   }

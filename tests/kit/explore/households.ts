@@ -20,9 +20,9 @@ const FAR = "2099-12-31";
 /** Cards and pens that outlast any run of days, so that the calendar is a matter of the explorations that are about it. */
 export const lasting = (card: DoseCard): DoseCard => ({ ...card, reviewBy: null, validUntil: null });
 /** The question about the meal is always due: it is a matter of the explorations that answer it. */
-const asked = (card: DoseCard): DoseCard => ({ ...lasting(card), care: { ...card.care, askEatenMinutes: 0 } });
+export const asked = (card: DoseCard): DoseCard => ({ ...lasting(card), care: { ...card.care, askEatenMinutes: 0 } });
 /** Corrections at any hour: the night is a matter of the explorations that are about it. */
-const byDay = (card: DoseCard): DoseCard => ({ ...asked(card), bedtime: { from: "21:00", until: "05:00", correction: true } });
+export const byDay = (card: DoseCard): DoseCard => ({ ...asked(card), bedtime: { from: "21:00", until: "05:00", correction: true } });
 export const ever = (pen: Pen): Pen => ({ ...pen, unitsWhenOpened: null, inUseDays: 40_000, expiresOn: FAR });
 
 /** One thigh only: quick to plan. */
@@ -127,7 +127,7 @@ export const not =
 const staysOn: Exploration["follows"] = (i, w) =>
   i.do !== "leave" || (w.house.front !== null && Boolean(w.house.people[w.house.front]?.walk?.silent));
 /** Exercise changes what some cards say; where it does not, one answer is enough. */
-const calm: Exploration["follows"] = (i) => !(i.do === "exercise" && i.hard);
+export const calm: Exploration["follows"] = (i) => !(i.do === "exercise" && i.hard);
 const front = (w: World): string | null => w.house.front;
 
 const oneCard = (name: string, looksAt: string, card: DoseCard | null, reading: readonly string[] = ["120"]): Exploration => ({

@@ -1,5 +1,6 @@
 // One turn judged by every promise. What is stored is frozen and the network throws, so that touching either is seen as the promise it breaks.
 
+import { illPromise } from "./promises/ill.ts";
 import { reminderPromise } from "./promises/reminders.ts";
 import { PROMISES } from "./promises.ts";
 import type { Engine, Move, Turn, World } from "./world.ts";
@@ -43,7 +44,7 @@ export function judge(before: World, move: Move, engine: Engine): Judged {
     const turn = go(before, move, engine);
     freeze(turn.after.house);
     freeze(turn.decision);
-    const violations = [...PROMISES, reminderPromise].flatMap((p): Violation[] => {
+    const violations = [...PROMISES, reminderPromise, illPromise].flatMap((p): Violation[] => {
       const what = p.broken(turn);
       return what === null ? [] : [{ promise: p.number, what }];
     });

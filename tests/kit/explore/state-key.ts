@@ -166,7 +166,17 @@ function illKey(me: PersonState, w: Walk): string {
   const high = glucose !== null && glucose >= (me.card?.card.high?.value ?? Number.POSITIVE_INFINITY);
   const due = glucose !== null && glucose >= (me.card?.card.ketones?.from ?? Number.POSITIVE_INFINITY);
   const reading = ill.reading === null ? "-" : (ill.reading.word ?? `${high ? "h" : ""}${due ? "k" : ""}`);
-  const said = [ill.feelsIll, ill.danger, ill.noMeter, ill.ketones, ill.noStrips, ill.highHeard, ill.ketonesHeard, ill.rulesHeard, ill.callRaised];
+  const said = [
+    ill.feelsIll,
+    ill.danger,
+    ill.noMeter,
+    ill.ketones,
+    ill.noStrips,
+    ill.highHeard,
+    ill.ketonesHeard,
+    ill.rulesHeard,
+    ill.callRaised,
+  ];
   return `${ill.because === "high reading" ? "by itself" : ""}${reading}${Math.min(w.his, 2)}${said.join("")}`;
 }
 
@@ -249,7 +259,16 @@ function walkKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
   // In a low that watches without a meal, whoever said that the clock is wrong is not asked again.
   const clock = w.low?.because === "cannot eat" && house.doubt === "the person said no" ? "said wrong" : "";
   const ill = illKey(me, w);
-  const over = [clock, ill, stepOf(w), w.left ? (justLeft ? "just left" : "left") : "", mishapKey(w), w.needleAsked, wait, draftKey(me, w, now, sure)];
+  const over = [
+    clock,
+    ill,
+    stepOf(w),
+    w.left ? (justLeft ? "just left" : "left") : "",
+    mishapKey(w),
+    w.needleAsked,
+    wait,
+    draftKey(me, w, now, sure),
+  ];
   if (!w.injectOpened) return [w.kind, w.background?.at, ...over, ...beforeNeedle(house, me, w, now, sure)];
   // What came before the needle comes back only when the needle did not go in.
   return [

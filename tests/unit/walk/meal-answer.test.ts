@@ -97,6 +97,21 @@ describe("the answer about the meal, later", () => {
     expect(me(t).mealQuestion).toBeNull();
   });
 
+  it("never sets a low or an ill day aside: it is told within them", () => {
+    const t = bring(odileAlone(), "done").send({ do: "finish" });
+    t.pass(20 * MINUTE);
+    t.send({ do: "open mishap", person: "odile", mishap: "vomiting" }, heard, { do: "leave" });
+    expect(led(t, ate("half"))).not.toContain("walk ended");
+    expect(walk(t).low).not.toBeNull();
+    t.send(heard);
+    expect(t.step()).toBe("low");
+    const ill = bring(odileAlone(), "done").send({ do: "finish" });
+    ill.pass(20 * MINUTE);
+    ill.send({ do: "open mishap", person: "odile", mishap: "feeling ill" }, { do: "danger signs", any: true }, { do: "leave" });
+    expect(led(ill, ate("half"))).not.toContain("walk ended");
+    expect(walk(ill).ill).not.toBeNull();
+  });
+
   it("opens no watch once the insulin has worked itself out: its words are heard, and that is all", () => {
     const t = asked("kitchen");
     t.pass(5 * HOUR);

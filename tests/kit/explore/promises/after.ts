@@ -110,8 +110,12 @@ const MAIN_HOURS: Readonly<Record<string, number>> = { "rapid analogue": 4, regu
 
 /** Insulin is in and no meal came: a low that began so ends with food, or with a good reading after the insulin's main action. */
 function endedTooEarly(a: Account, w: WalkAccount, at: Stamp, trusted: boolean): boolean {
-  if (!w.lowWithoutMeal || w.opened === null) return false;
-  const ms = passed(w.opened, at, trusted);
+  // Told later in the kitchen, it is the newest dose of whatever walk that misses its meal.
+  const own = w.background ? null : w.opened;
+  const from = own ?? a.doses[0]?.from ?? null;
+  if (!w.lowWithoutMeal || from === null) return false;
+  const since = passed(from, at, trusted);
+  const ms = since === null ? null : since + (own ? 0 : (a.doses[0]?.ago ?? 0)) * MINUTE;
   return ms === null || ms < (MAIN_HOURS[a.card?.card.insulin.kind ?? "regular"] ?? 24) * 60 * MINUTE;
 }
 

@@ -16,7 +16,9 @@ function announcedFault(turn: Turn): string | null {
   if (presses.includes("button is down") && !w.opened) return "injecting is offered before it is stored that the step was opened";
   if (presses.includes("heard dose") && !w.told) return "a dose is said before it is stored";
   if (presses.includes("put away") && !w.injected) return "done is said before it is stored";
-  return presses.includes("eating") && !w.injected ? "time to eat is said before the injection is stored" : null;
+  // Told in the kitchen, food that is missing belongs to the insulin of a walk that is over.
+  const told = w.kind === "mishap" && (after.ledger.people[front ?? ""]?.doses.length ?? 0) > 0;
+  return presses.includes("eating") && !w.injected && !told ? "time to eat is said before the injection is stored" : null;
 }
 
 const ninth: PromiseCheck = {

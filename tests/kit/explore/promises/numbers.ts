@@ -17,7 +17,7 @@ function useOf(s: Seen): Use | null {
     case "reading taken": {
       const { low, high } = a.person.usualBand;
       const { value } = event.glucose;
-      return { slots: ["reading", "recheck after low"], number: value, twice: value < low || value > high };
+      return { slots: ["reading", "recheck after low", "reading when ill"], number: value, twice: value < low || value > high };
     }
     case "dose dialled": {
       const voice = s.w?.number?.given[0]?.voice ?? false;
@@ -26,6 +26,8 @@ function useOf(s: Seen): Use | null {
     case "plate agreed":
       if (event.grams === null || (event.how === "foods" && event.grams === 0)) return null;
       return { slots: ["grams", "servings"], number: event.grams, twice: false };
+    case "ketones read":
+      return { slots: ["ketones"], number: event.value, twice: false };
     case "own number given":
       return { slots: ["own number"], number: event.units, twice: false };
     case "dose told":
@@ -80,7 +82,9 @@ const eighth: PromiseCheck = {
     }
     if (
       wanted(turn)?.do === "change number" &&
-      turn.decision.facts.some((f) => ["reading taken", "dose dialled", "plate agreed", "own number given"].includes(f.event.type))
+      turn.decision.facts.some((f) =>
+        ["reading taken", "ketones read", "dose dialled", "plate agreed", "own number given"].includes(f.event.type),
+      )
     )
       return "no was taken for yes";
     return firstBroken(turn, (s) => {
