@@ -6,7 +6,8 @@ import { PracticeScreen } from "#screens/shared/practice-screen.tsx";
 import { sayRefusal } from "#words/en/refusals.ts";
 import { sayEat } from "#words/en/steps/after-needle.ts";
 import { sayWalk } from "#words/en/steps.ts";
+import { practiceDesk } from "./practice-desk.ts";
 
-export const walkPart = { AboutScreen, NumberScreen, PracticeScreen, WalkScreen, sayEat, sayRefusal, sayWalk };
+export const walkPart = { practiceDesk, AboutScreen, NumberScreen, PracticeScreen, WalkScreen, sayEat, sayRefusal, sayWalk };
 
 export type WalkPart = typeof walkPart;

@@ -21,10 +21,6 @@ export interface PracticeStart {
   madeUp: boolean;
 }
 
-/** Practice would keep a bell, a low or an open walk from whoever needs it: then there is none. */
-export const mayPractise = (house: HouseState): boolean =>
-  Object.keys(house.people).length > 0 && Object.values(house.people).every((me) => me.walk === null && me.bell === null);
-
 const MEALS: readonly MealName[] = ["breakfast", "lunch", "dinner", "snack"];
 /** From when on a meal is the likely one, in minutes of the day. Our choice. */
 const FROM_MINUTE: readonly [number, MealName][] = [

@@ -1,6 +1,6 @@
 // Before practice: what it is, and who practises. It is not begun while a walk is open or a bell waits.
 import { type ChoiceButton, ChoicesScreen } from "#screens/kitchen/choices-screen.tsx";
-import { mayPractise } from "#walk/practice.ts";
+import { mayPractise } from "#walk/may-practise.ts";
 import type { HouseState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { PRACTICE } from "#words/en/practice.ts";

@@ -119,6 +119,18 @@ describe("practice", () => {
     expect(t.real.noted.value?.lines).toEqual(PRACTICE.over);
   });
 
+  it("is not begun where the house calls in the moment of beginning, nor twice at once", async () => {
+    const t = await kitchen();
+    const first = t.practice.begin("odile");
+    void t.practice.ring("calling");
+    await first;
+    expect(t.practice.desk.value).toBeNull();
+    expect(t.real.turns.interrupt({ text: "Here.", lang: "en-US" })).toBe(true);
+    await Promise.all([t.practice.begin("odile"), t.practice.begin("odile")]);
+    await t.answer({ do: "leave" });
+    expect(t.practice.desk.value).toBeNull();
+  });
+
   it("is not begun while a walk is open or a bell waits", async () => {
     const t = await kitchen();
     await t.real.send({ do: "open meal", person: "odile", meal: "lunch" });
