@@ -65,6 +65,7 @@ describe.each(BACKS)("Back, %s,", (_how, back) => {
 
   it("goes from the body chart to the day, and from the day to the kitchen", async () => {
     const t = await open({ voice: "speaks and listens" });
+    await press(t, FIXED.more);
     await press(t, FIXED.dayBook);
     await press(t, "Body chart");
     await back(t);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { bench } from "./kit/bench.ts";
@@ -35,7 +36,7 @@ describe("the kitchen screen", () => {
     expect(await screenFaults(t)).toEqual([]);
     const all = await kitchenButtons(t);
     expect(all.slice(0, 2)).toEqual([carryOn(t), FIXED.low]);
-    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook].toSorted());
+    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook, FIXED.reading].toSorted());
   });
 
   it("asks about the meal on its first page, and still shows the day book", async () => {
@@ -45,7 +46,7 @@ describe("the kitchen screen", () => {
     await named(t, FIXED.answerMeal).waitFor();
     const all = await kitchenButtons(t);
     expect(all.indexOf(FIXED.answerMeal)).toBeLessThan(3);
-    expect(all).toEqual(expect.arrayContaining([FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook]));
+    expect(all).toEqual(expect.arrayContaining([FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook, FIXED.reading]));
   });
 });
 

@@ -161,6 +161,7 @@ describe("the body chart on paper", () => {
       };
       const past = [0, 1, 2, 3, 4, 5].flatMap((i) => given(spots[(i % 4) * 7] as Spot, i));
       await remember(t, [...past, own(lump, null, 30)]);
+      await press(t, FIXED.more);
       await press(t, FIXED.dayBook);
       await press(t, DAY_BOOK.chart);
       await press(t, BODY_SHEET.showWeeks(4));
