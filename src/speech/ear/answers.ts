@@ -2,7 +2,7 @@
 // has a place of its own to go and is not bent to the nearest answer.
 import { type SaidUnit, UNITS } from "#speech/numbers.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
-import { inWords } from "#words/numbers.ts";
+import { inWords, soundAlike } from "#words/numbers.ts";
 import { type Lexicon, waysToSay } from "./lexicon.ts";
 import { Trie } from "./trie.ts";
 
@@ -94,11 +94,15 @@ export interface Expected {
 const within = (value: number, { low, high, step }: NonNullable<Hearing["range"]>): boolean =>
   value >= low && value <= high && Math.abs(value / step - Math.round(value / step)) < 1e-6;
 
-/** Numbers said with the unit of the question, in every form that they have without it: only those that answer it. */
+/** A number that answers nothing but is likely to be said: without a place of its own "sixty and a half units" was heard as sixteen and a half. */
+const isNear = (value: number, range: NonNullable<Hearing["range"]>): boolean =>
+  value > range.high && ((value < 100 && Number.isInteger(value * 2)) || within(Number(soundAlike(String(value)) ?? Number.NaN), range));
+
+/** Numbers said with the unit of the question, in every form that they have without it: those that answer it, and those that sound like them. */
 function addWithUnit(trie: Trie, range: NonNullable<Hearing["range"]>, unit: SaidUnit, lexicon: Lexicon): void {
   const one = unit.replace(/s$/, "");
   for (const { forms, value } of numberForms()) {
-    if (!within(value, range)) continue;
+    if (!within(value, range) && !isNear(value, range)) continue;
     for (const text of forms) addTo(trie, `${text} ${value === 1 ? one : unit}`, KEY(value), lexicon);
   }
   // With another unit it is an answer to something else: "forty two minutes" came out as a question about 42 units (synthesised voices).

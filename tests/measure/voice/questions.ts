@@ -61,6 +61,6 @@ export const HEARINGS: Readonly<Record<Asked, Hearing>> = {
   },
   "mg/dL": { offers: READING, range: { low: 20, high: 600, step: 1 } },
   "mmol/L": { offers: READING, range: { low: 1.1, high: 33.3, step: 0.1 } },
-  units: { offers: [{ id: "number", number: true, unit: "units" }, ...ALWAYS], range: { low: 0.5, high: 60, step: 0.5 } },
+  units: { offers: [{ id: "number", number: true, unit: "units" }, ...ALWAYS], range: { low: 0, high: 80, step: 0.5 } },
   grams: { offers: [{ id: "number", number: true, unit: "grams" }, ...ALWAYS], range: { low: 0, high: 250, step: 1 } },
 };

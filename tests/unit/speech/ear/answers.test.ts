@@ -36,7 +36,20 @@ describe("what the ear expects", () => {
       expect(texts).toContain(`${form} grams`);
     const wanted = (key: string) => ({ kind: "number", text: String(numberOfKey(key)), unit: "grams" });
     expect(said.filter(({ key, text }) => !isDeepStrictEqual(readNumber(text), wanted(key)))).toEqual([]);
-    expect(texts).not.toContain("two hundred sixty grams");
+    expect(texts).not.toContain("six hundred grams");
+  });
+
+  it("gives a number with its unit that is out of range a place of its own, so that it is not heard as the one that sounds like it", () => {
+    const units: Hearing = { offers: [{ id: "number", number: true, unit: "units" }], range: { low: 0, high: 80, step: 0.5 } };
+    const what = expected(units, lexicon);
+    const ends = [...what.phrases.ends.values()].flat();
+    for (const [text, key] of [
+      ["ninety units", "number 90"],
+      ["eighty and a half units", "number 80.5"],
+    ]) {
+      expect(ends).toContainEqual({ key, text });
+      expect(what.answers(key ?? "")).toBe(false);
+    }
   });
 
   it("takes no number with another unit for an answer", () => {
