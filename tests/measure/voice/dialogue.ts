@@ -1,8 +1,10 @@
+import { AskedTwice, mistakenFor } from "#speech/asked-twice.ts";
 import { type Clip, type Corpus, TAKES } from "./corpus.ts";
 import { Dice, hash } from "./dice.ts";
 import type { Condition, Kitchen } from "./kitchen.ts";
 import { STEADY } from "./noises.ts";
-import type { Answer, Between, Listener } from "./own-ear.ts";
+import { type Answer, type Between, type Listener, only } from "./own-ear.ts";
+import { HEARINGS } from "./questions.ts";
 import type { Asked } from "./texts.ts";
 import { nameOf } from "./trials.ts";
 
@@ -19,16 +21,18 @@ export type Dialogue = {
 };
 
 const TURNS = 3;
+/** A question, its answer, and the next. */
+const TURN_MS = 8000;
 /** How often the simulated person says yes to a number that only sounds like theirs. */
 const TOO_KIND = 0.05;
 
 /** What the ear makes of a sound. `name` tells one sound from all others. */
-type HeardAs = (sound: Float32Array, name: string, asked: Asked, between: Between | null) => Pick<Answer, "taken" | "guesses">;
+type HeardAs = (sound: Float32Array, name: string, asked: Asked, between: Between | null) => Pick<Answer, "taken" | "guesses" | "said">;
 
 /**
  * One number asked for by voice, as the walk does it, with the real ear and its real decisions throughout, the yes and no as well:
  * the number; read back; yes takes it, no asks for the digits; of two that the ear could not tell apart it asks which, and is answered by digits;
- * turned away, the digits too. (The app asks for one digit at a time; here they come in one breath, which is harder.)
+ * turned away, the digits too. The same in doubt twice is read back (speech/asked-twice.ts, as in app/talk.ts). (The app asks for one digit at a time; here they come in one breath, which is harder.)
  * An answer to the read-back that is not understood is asked for once more, then the person presses. After three turns the number is touched in.
  */
 export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"], later: Corpus["later"], heardAs: HeardAs): Dialogue {
@@ -42,15 +46,16 @@ export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"
     listener: kind,
   });
   let between: Between | null = null;
+  const twice = new AskedTwice();
+  let now = 0;
   for (let turn = 1; turn <= TURNS; turn++) {
     const sound = turn === 1 ? clip.sound : later.get(`digits ${turn - 1} of ${clip.name}`);
     if (sound === undefined) throw new Error(`${clip.name} was not recorded a second time.`);
-    const { taken, guesses }: ReturnType<HeardAs> = heardAs(
-      sound,
-      turn === 1 ? clip.name : `${clip.name}, turn ${turn}`,
-      clip.text.asked,
-      between,
-    );
+    const { asked } = clip.text;
+    const heard: ReturnType<HeardAs> = heardAs(sound, turn === 1 ? clip.name : `${clip.name}, turn ${turn}`, asked, between);
+    now += TURN_MS;
+    const { guesses } = heard;
+    const taken: string | null = heard.taken ?? sameNumber(heard, asked, between, now, twice);
     const fits = taken !== null && !Number.isNaN(Number(taken)) && (between === null || between.includes(taken));
     if (!fits) {
       between = between === null ? whichOf(guesses, clip.text.means) : null;
@@ -69,11 +74,27 @@ export function converse(clip: Clip, where: Condition, kind: Dialogue["listener"
       const take = fall.whole(0, TAKES - 1);
       const sound = later.get(`${word} ${take} of ${clip.voice}`);
       if (sound === undefined) throw new Error(`${clip.voice} was not recorded saying ${word}.`);
-      const { taken } = heardAs(sound, `${word} ${take} to ${clip.name}, turn ${turn}, attempt ${attempt}`, "read back", null);
+      const { taken, guesses } = heardAs(sound, `${word} ${take} to ${clip.name}, turn ${turn}, attempt ${attempt}`, "read back", null);
+      now += TURN_MS;
       if (taken === "yes" || taken === "no") return taken;
+      // A no takes nothing in; a yes is never taken in doubt.
+      if (guesses[0] === "no" && twice.same("read back", "no", now)) return "no";
     }
     return "touch";
   }
+}
+
+/** A number in doubt the second time, unless it has a sound-alike: about that one the app asks by digits, here the next turn does. */
+function sameNumber(
+  { guesses: [guess], said }: ReturnType<HeardAs>,
+  asked: Asked,
+  between: Between | null,
+  now: number,
+  twice: AskedTwice,
+): string | null {
+  const { range } = between === null ? HEARINGS[asked] : only(HEARINGS[asked], between);
+  if (guess === undefined || Number.isNaN(Number(guess)) || !twice.same(`${asked} ${between?.join(" or ") ?? ""}`, guess, now)) return null;
+  return mistakenFor(said, guess, range) === null ? guess : null;
 }
 
 /** Asked which of two; whose number is neither says so, and gives the digits. */

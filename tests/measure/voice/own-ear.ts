@@ -27,8 +27,10 @@ export type Answer = {
   kind: Decision["kind"];
   /** What the app would take it for: the id of an offer or the number's text; null when it asks again or turns away. */
   taken: string | null;
-  /** The numbers that it would not swear to, the likeliest first. */
+  /** What it would not swear to, the likeliest first: numbers as their text, offers as their id. */
   guesses: readonly string[];
+  /** The likeliest of them as it was said. */
+  said: string;
   /** What fitted best, taken or not, in the same words; null when it was no answer to the question. */
   best: string | null;
   /** The numbers behind the decision, for tuning. */
@@ -64,6 +66,7 @@ export class Listener {
       kind: decision.kind,
       taken: takenFor(decision, asked),
       guesses: decision.kind === "ask again" ? decision.texts.flatMap((text) => meaningOfText(text, asked) ?? []) : [],
+      said: decision.kind === "ask again" ? (decision.texts[0] ?? "") : "",
       best: top && what.answers(top.key) ? meaningOf(top.key) : null,
       listened: kept,
       ms,
@@ -73,7 +76,7 @@ export class Listener {
 }
 
 /** As the app narrows the question (app/asked-number.ts). */
-function only(hearing: Hearing, between: Between): Hearing {
+export function only(hearing: Hearing, between: Between): Hearing {
   const values = between.map(Number);
   return hearing.range ? { ...hearing, range: { ...hearing.range, low: Math.min(...values), high: Math.max(...values) } } : hearing;
 }

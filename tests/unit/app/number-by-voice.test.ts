@@ -180,12 +180,13 @@ describe("the same answer twice in doubt", () => {
     expect(await t.mumble("eight")).toEqual(readBack("98", "Nine, eight."));
   });
 
-  it.each([
-    ["another number came between", async (t: AtTable) => void (await t.mumble("one hundred sixty two"))],
-    ["somebody touched the glass between", async (t: AtTable) => t.desk.talk.forget()],
-    ["the first was too long ago", async (t: AtTable) => t.later(31)],
-    ["something else was answered between", async (t: AtTable) => void (await t.say("louder"))],
-  ] as const)("is no second time where %s", async (_, between) => {
+  const BETWEEN: readonly [string, (t: AtTable) => unknown][] = [
+    ["another number came between", (t) => t.mumble("one hundred sixty two")],
+    ["somebody touched the glass between", (t) => t.desk.talk.forget()],
+    ["the first was too long ago", (t) => t.later(31)],
+    ["something else was answered between", (t) => t.say("louder")],
+  ];
+  it.each(BETWEEN)("is no second time where %s", async (_, between) => {
     const t = await atReading();
     await t.mumble("one hundred twelve");
     await between(t);
