@@ -64,3 +64,13 @@ export function illScenes(own: string): Scene[] {
     ],
   ];
 }
+
+/** The tables of these scenes, and of a low by cards of 15 and of 20 grams, in both countries' words. */
+export const reviewedTables = (): Table[] => [
+  ...illScenes("Ring us.").map(([, table]) => table),
+  ...([15, 20] as const).flatMap((treatGrams) =>
+    (["en-US", "en-GB"] as const).map((language) =>
+      odileAlone({ care: { ...ketoneCard.care, treatGrams } }, { language }).send({ do: "open low", person: "odile" }),
+    ),
+  ),
+];

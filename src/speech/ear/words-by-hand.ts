@@ -55,6 +55,18 @@ i'm AY M
 clumped K L AH M P T
 see S IY
 stands S T AE N D Z
+glargine G L AA R JH IY N / G L AA JH IY N
+detemir D EH T AH M IH R / D EH T AH M IY R
+degludec D EH G L UW D EH K
+danger D EY N JH ER
+gets G EH T S
+worse W ER S
+ketone K IY T OW N
+strips S T R IH P S
+trace T R EY S
+moderate M AA D ER AH T / M AA D ER IH T
+plus P L AH S
+tubes T UW B Z / T Y UW B Z
 practice P R AE K T AH S / P R AE K T IH S
 millimoles M IH L IY M OW L Z / M IH L AH M OW L Z
 milligrams M IH L AH G R AE M Z / M IH L IH G R AE M Z
