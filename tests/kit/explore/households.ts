@@ -192,7 +192,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
     name: "leaving",
     looksAt: "a whole meal by a card of fixed units, left and taken up again at every step, waits, a second meal inside the window",
     facts: odileAt(lasting(fixedCard)),
-    texts: { reading: ["120"], "left in window": ["1", "6", "7"] },
+    texts: { reading: ["120"], "left in window": ["0", "1", "6", "7"] },
     around: seconds(0, 21, 6 * 60, 16 * 60, 3 * 3600),
     follows: all(without("read word", "open low", "tell a dose later", "cannot eat", "report", "back", "not this spot"), LOOKS_RIGHT, calm),
   },

@@ -32,8 +32,11 @@ function useOf(s: Seen): Use | null {
       return { slots: ["own number"], number: event.units, twice: false };
     case "dose told":
       return event.told.by === "card" ? null : { slots: ["telephoned number"], number: event.told.units, twice: true };
-    case "injected":
-      return event.left === null || event.left === 0 ? null : { slots: ["left in window"], number: event.left, twice: false };
+    case "injected": {
+      // Nought is one press; said or typed it is a number like any other.
+      const given = s.w?.number?.slot === "left in window";
+      return event.left === null || (event.left === 0 && !given) ? null : { slots: ["left in window"], number: event.left, twice: false };
+    }
     default:
       return null;
   }
