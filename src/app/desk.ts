@@ -87,7 +87,7 @@ export class Desk {
     this.turns = new Turns({
       ...parts.speech,
       earOff: sentence(FIXED.earOff),
-      inTheWay: { "too loud": IN_THE_WAY["too loud"].map(sentence), "other talk": IN_THE_WAY["other talk"].map(sentence) },
+      inTheWay: (trouble) => IN_THE_WAY[trouble].map(sentence),
       onSentence: (s) => (this.saying.value = s),
       onListening: (open) => (this.listening.value = open),
       onRoom: (trouble) => (this.room.value = trouble),

@@ -2,6 +2,7 @@
 import type { EarTrial } from "#screens/drawer/ports.ts";
 import { NUMBER_WORDS, readNumber } from "#speech/numbers.ts";
 import type { EarsPort, Heard, Hearing, Timers } from "#speech/ports.ts";
+import type { Trouble } from "#speech/room.ts";
 import type { EarState, EarTry } from "#words/en/drawer/ear.ts";
 
 /** The ears, as far as a trial needs them. */
@@ -48,7 +49,7 @@ export function earTrial({ own, browser }: TrialEars, wanted: () => boolean, tim
         NUMBER_WORDS,
         (h) => settle(tryOf(h, room())),
         HEARING,
-        (trouble) => settle(nothing(trouble === "too loud" ? "too loud" : "not understood", room())),
+        (trouble) => settle(nothing(AS_TRIED[trouble], room())),
       );
       void Promise.resolve(opened).then((hears) => {
         if (hears === false) settle(nothing("no sound", null));
@@ -58,6 +59,8 @@ export function earTrial({ own, browser }: TrialEars, wanted: () => boolean, tim
 
   return { state, listen, stop: () => end(nothing("nothing", null)), install: () => browser.install() };
 }
+
+const AS_TRIED: Readonly<Record<Trouble, EarTry["how"]>> = { "too loud": "too loud", "other talk": "not understood", deaf: "no sound" };
 
 const nothing = (how: EarTry["how"], room: number | null): EarTry => ({ how, heard: [], right: false, room });
 

@@ -83,7 +83,7 @@ export function soundParts(prefs: Prefs, lang: string): SoundParts {
   const own: VoicePort[] = [...(speech ? [new BrowserVoice(speech)] : []), shipped];
   const voice = voiceChain([...own, textVoice(browserTimers)], browserTimers);
   const bell = tones();
-  const ownEars = new OwnEars(microphone());
+  const ownEars = new OwnEars(microphone(), browserTimers);
   const browserEars = new BrowserEars(browserHearing(window, browserTimers), lang);
   const ears = whenWanted(firstOf([ownEars, browserEars]), () => openEar(ownEars, () => onEarReady()));
   let wanted = false;

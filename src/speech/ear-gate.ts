@@ -14,6 +14,8 @@ export class EarGate {
   readonly #tell: (trouble: Trouble) => void;
   #opening = 0;
   #open = false;
+  /** It was open, and nobody was told yet that it is gone. */
+  #heardHere = false;
   #room = quietRoom;
 
   /** `tell`: what is in the way is to be said, as far as anything may be said now. */
@@ -44,7 +46,13 @@ export class EarGate {
     const opening = ++this.#opening;
     const { ears } = this.#with;
     if (ears === null || buttonsOnly(this.#room)) return false;
-    if ((await ears.available()) !== "on the device" || opening !== this.#opening) return false;
+    const there = (await ears.available()) === "on the device";
+    if (opening !== this.#opening) return false;
+    if (!there) {
+      // It died while the tablet spoke.
+      if (this.#heardHere) this.#troubled("deaf");
+      return false;
+    }
     this.#open = true;
     const hears = await this.expect(vocabulary, onHeard, hearing);
     if (opening !== this.#opening) return false;
@@ -52,6 +60,7 @@ export class EarGate {
       this.shut();
       return false;
     }
+    this.#heardHere = true;
     this.#with.onListening(true);
     return true;
   }
@@ -77,6 +86,7 @@ export class EarGate {
   }
 
   #troubled(trouble: Trouble): void {
+    if (trouble === "deaf") this.#heardHere = false;
     const { room, say } = troubled(this.#room, trouble);
     this.#setRoom(room);
     if (buttonsOnly(room)) this.shut();

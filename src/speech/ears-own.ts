@@ -2,7 +2,7 @@
 import { CLOSING_MS, Endpoint } from "./ear/endpoint.ts";
 import { closingAfter, usualClosing } from "./ear/patience.ts";
 import type { FromEar, ToEar } from "./ear/worker-shapes.ts";
-import type { EarsPort, Heard, Hearing } from "./ports.ts";
+import type { EarsPort, Heard, Hearing, Timers } from "./ports.ts";
 import type { Trouble } from "./room.ts";
 
 /** The microphone, as seen from here. */
@@ -18,6 +18,9 @@ export interface EarWorker {
   onAnswer(listener: (answer: FromEar) => void): void;
 }
 
+/** So long without a word of the worker it is dead. A busy tablet takes half a second for an answer, a very busy test machine some seconds. */
+const DEAD_AFTER_MS = 10_000;
+
 interface Pause {
   last: Promise<FromEar> | null;
   /** An answer to which nothing can be added. */
@@ -27,6 +30,7 @@ interface Pause {
 export class OwnEars implements EarsPort {
   readonly name = "own";
   readonly #sound: Sound;
+  readonly #timers: Timers;
   readonly #endpoint = new Endpoint();
   #worker: EarWorker | null = null;
   #works: "loading" | "ready" | "broken" = "loading";
@@ -38,9 +42,13 @@ export class OwnEars implements EarsPort {
   #pause: Pause | null = null;
   #onReady: () => void = () => {};
   #waiting = new Map<number, (answer: FromEar) => void>();
+  /** Runs while an answer of the worker is due. */
+  #stopWatch: (() => void) | null = null;
+  #onTrouble: (t: Trouble) => void = () => {};
 
-  constructor(sound: Sound) {
+  constructor(sound: Sound, timers: Timers) {
     this.#sound = sound;
+    this.#timers = timers;
   }
 
   /** Fetches the nets through the worker; until they are there, other ears listen. `folder`: the address of the manifest, with a slash at the end. */
@@ -77,7 +85,8 @@ export class OwnEars implements EarsPort {
   ): Promise<boolean> {
     const turn = ++this.#turn;
     this.#hearing = hearing ?? { offers: vocabulary.map((phrase) => ({ id: phrase, phrases: [phrase] })) };
-    this.#worker?.post({ hearing: this.#hearing });
+    this.#onTrouble = onTrouble;
+    this.#post({ hearing: this.#hearing });
     this.#pause = null;
     this.#endpoint.reset();
     const { ms, looks } = usualClosing(this.#hearing);
@@ -88,6 +97,7 @@ export class OwnEars implements EarsPort {
   pause(): void {
     this.#turn++;
     this.#pause = null;
+    this.#onTrouble = () => {};
     this.#endpoint.reset();
     this.#sound.pause();
   }
@@ -131,10 +141,8 @@ export class OwnEars implements EarsPort {
   async #ask(samples: Float32Array): Promise<FromEar> {
     const id = ++this.#asked;
     const answered = new Promise<FromEar>((resolve) => this.#waiting.set(id, resolve));
-    this.#worker?.post({ id, samples });
-    const answer = await answered;
-    this.#waiting.delete(id);
-    return answer;
+    this.#post({ id, samples });
+    return answered;
   }
 
   /** What was turned away answers nothing: other talk in the kitchen must not make the tablet ask again. That there is such talk is told. */
@@ -148,13 +156,33 @@ export class OwnEars implements EarsPort {
     if (first !== undefined) onHeard({ text: first, alternatives: others, unsure: true });
   }
 
+  /** Every message is answered; a tablet short of memory ends a worker without a word. While its files are fetched it may take its time. */
+  #post(message: ToEar): void {
+    this.#worker?.post(message);
+    if (this.#works === "ready") this.#watch();
+  }
+
+  #watch(): void {
+    this.#stopWatch ??= this.#timers.after(DEAD_AFTER_MS, () => this.#answered({ broken: "no answer" }));
+  }
+
   #answered(answer: FromEar): void {
+    this.#stopWatch?.();
+    this.#stopWatch = null;
     if ("ready" in answer) {
       this.#works = "ready";
       this.#onReady();
     } else if ("broken" in answer) {
       this.#works = "broken";
       for (const resolve of this.#waiting.values()) resolve(answer);
-    } else this.#waiting.get(answer.id)?.(answer);
+      this.#waiting.clear();
+      this.#onTrouble("deaf");
+    } else if ("id" in answer) {
+      // It was only slow.
+      this.#works = "ready";
+      this.#waiting.get(answer.id)?.(answer);
+      this.#waiting.delete(answer.id);
+      if (this.#waiting.size > 0) this.#watch();
+    }
   }
 }

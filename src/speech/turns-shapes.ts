@@ -40,7 +40,7 @@ export interface TurnsWith {
   /** Said once when listening is given up for the rest of the walk. */
   earOff: Sentence;
   /** Said once on a screen where the room is in the way. */
-  inTheWay: Readonly<Record<Trouble, readonly Sentence[]>>;
+  inTheWay(trouble: Trouble): readonly Sentence[];
   onSentence(now: SayingNow | null): void;
   onListening(open: boolean): void;
   /** What is in the way of the ear on this screen; null again once it is not. */

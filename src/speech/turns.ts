@@ -32,7 +32,7 @@ export class Turns {
   constructor(parts: TurnsWith) {
     this.#with = parts;
     this.#ear = new EarGate(parts, (trouble) => {
-      if (this.#maySpeak()) for (const sentence of parts.inTheWay[trouble]) this.interrupt(sentence);
+      if (this.#maySpeak()) for (const sentence of parts.inTheWay(trouble)) this.interrupt(sentence);
     });
   }
 

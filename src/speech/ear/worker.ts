@@ -18,7 +18,7 @@ async function open(folder: string): Promise<Ear> {
 let ear: Ear | null = null;
 let hearing: Hearing = { offers: [] };
 
-async function take(asked: ToEar): Promise<FromEar | null> {
+async function take(asked: ToEar): Promise<FromEar> {
   if ("folder" in asked) {
     ear = await open(asked.folder);
     return { ready: true };
@@ -27,7 +27,7 @@ async function take(asked: ToEar): Promise<FromEar | null> {
     hearing = asked.hearing;
     // Laid out now, while the question is still being spoken.
     if (ear !== null) expectedBy(ear, hearing);
-    return null;
+    return { expects: true };
   }
   if (ear === null) throw new Error("the ear was not opened");
   return { id: asked.id, decision: hear(asked.samples, hearing, ear) };
@@ -35,7 +35,7 @@ async function take(asked: ToEar): Promise<FromEar | null> {
 
 addEventListener("message", (e: MessageEvent<ToEar>) => {
   take(e.data).then(
-    (answer) => answer && postMessage(answer),
+    (answer) => postMessage(answer),
     (error: unknown) => postMessage({ broken: error instanceof Error ? error.message : String(error) } satisfies FromEar),
   );
 });

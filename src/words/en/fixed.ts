@@ -43,6 +43,7 @@ export const FIXED = {
   whichBackground: "Which long-acting dose?",
   didI: "Did I take it?",
   low: "I feel low",
+  ill: "I feel ill",
   dayBook: "Day book",
   lumps: "Feel for lumps",
   drawer: "Drawer",
@@ -85,6 +86,7 @@ export const FIXED = {
 export const IN_THE_WAY = {
   "too loud": ["It is too loud for me.", "Press, or say it when it is quieter."],
   "other talk": ["I hear other people talk.", "Press the buttons on this screen."],
+  deaf: ["I cannot hear you any more.", "Press the buttons."],
 } as const;
 
 /** The button that opens the pad for a slot, where the screen offers other answers too. */

@@ -56,6 +56,37 @@ describe("the door to the ear", () => {
     expect([gate.isOpen(), shown.includes(true)]).toEqual([false, false]);
   });
 
+  it.each([
+    ["while it listens", true],
+    ["while the tablet speaks", false],
+  ])("shows and tells once that the ear is gone, where it dies %s, and opens no more", async (_, listening) => {
+    const shown: boolean[] = [];
+    const rooms: (string | null)[] = [];
+    const told: string[] = [];
+    let there: "on the device" | "not on this device" = "on the device";
+    let die = (_t: "deaf") => {};
+    const ears: EarsPort = {
+      name: "mortal",
+      available: async () => there,
+      listen: async (_v, _h, _e, onTrouble) => {
+        die = onTrouble ?? die;
+        return true;
+      },
+      pause: () => {},
+    };
+    const gate = new EarGate({ ears, onListening: (open) => shown.push(open), onRoom: (t) => rooms.push(t) }, (t) => told.push(t));
+    expect(await gate.open(["yes"], () => {})).toBe(true);
+    if (!listening) gate.shut();
+    there = "not on this device";
+    die("deaf");
+    for (let screens = 0; screens < 3; screens++) {
+      expect(await gate.open(["yes"], () => {})).toBe(false);
+      expect(gate.isOpen()).toBe(false);
+      gate.nextScreen();
+    }
+    expect([shown, told, rooms]).toEqual([[true, false], ["deaf"], ["deaf", null]]);
+  });
+
   it("says that it listens only once the person has allowed the microphone, and not if the door was shut meanwhile", async () => {
     const shown: boolean[] = [];
     let allow: (hears: boolean) => void = () => {};

@@ -4,6 +4,7 @@ import { BLOCK } from "#speech/ear/endpoint.ts";
 import type { FromEar, ToEar } from "#speech/ear/worker-shapes.ts";
 import { OwnEars, type Sound } from "#speech/ears-own.ts";
 import type { Heard } from "#speech/ports.ts";
+import { FakeTimers } from "./fake-timers.ts";
 
 /** A microphone and a worker played by hand. */
 function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
@@ -22,7 +23,8 @@ function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
       listener = null;
     },
   };
-  const ears = new OwnEars(sound);
+  const timers = new FakeTimers();
+  const ears = new OwnEars(sound, timers);
   ears.open(
     {
       post: (message) => void posted.push(message),
@@ -51,9 +53,10 @@ function kitchen(state: Awaited<ReturnType<Sound["state"]>> = "allowed") {
       await settled();
     }
   };
-  return { ears, opens: () => opened, posted, play, utterance, asked, tellAll, tell: (a: FromEar) => answer(a) };
+  return { ears, timers, opens: () => opened, posted, play, utterance, asked, tellAll, tell: (a: FromEar) => answer(a) };
 }
 
+type Kitchen = ReturnType<typeof kitchen>;
 const settled = () => new Promise<void>((done) => setImmediate(done));
 
 async function heardAs(decision: Decision): Promise<Heard[]> {
@@ -120,6 +123,59 @@ describe("the ear that ships with the app", () => {
     ears.pause();
     await tellAll({ kind: "turned away", why: "other speech" });
     expect(troubles).toHaveLength(2);
+  });
+
+  it.each([
+    ["with an error", async ({ tell }: Kitchen) => tell({ broken: "out of memory" })],
+    ["without a word, while nobody speaks", async ({ timers }: Kitchen) => timers.advance(10_000)],
+    [
+      "without a word, while somebody tries again and again",
+      async ({ timers, utterance }: Kitchen) => {
+        for (let i = 0; i < 3; i++) {
+          utterance();
+          await timers.advance(4000);
+        }
+      },
+    ],
+  ])("tells that it hears no more when its worker dies %s", async (_, die) => {
+    const k = kitchen();
+    const troubles: string[] = [];
+    k.tell({ ready: true });
+    k.ears.listen(
+      ["yes"],
+      () => {},
+      undefined,
+      (t) => troubles.push(t),
+    );
+    await settled();
+    await die(k);
+    expect(troubles).toEqual(["deaf"]);
+    expect(await k.ears.report()).toBe("broken");
+  });
+
+  it("lives as long as its worker answers, and again when it was only slow", async () => {
+    const { ears, timers, asked, utterance, tell } = kitchen();
+    const heard: Heard[] = [];
+    const troubles: string[] = [];
+    tell({ ready: true });
+    const listen = () =>
+      ears.listen(
+        ["yes"],
+        (h) => heard.push(h),
+        undefined,
+        (t) => troubles.push(t),
+      );
+    listen();
+    tell({ expects: true });
+    await timers.advance(60_000);
+    await settled();
+    utterance();
+    await timers.advance(9000);
+    expect([troubles, await ears.report()]).toEqual([[], "ready"]);
+    await timers.advance(1000);
+    expect([troubles, await ears.report()]).toEqual([["deaf"], "broken"]);
+    tell({ id: asked()[0] ?? -1, decision: { kind: "understood", text: "yes" } });
+    expect(await ears.report()).toBe("ready");
   });
 
   it("asks for no sound before it is to listen", async () => {

@@ -32,7 +32,8 @@ export function table(options: { byHand?: boolean; ears?: ScriptedEars | null } 
     ears,
     timers,
     earOff: line("Use the buttons now."),
-    inTheWay: { "too loud": [line("Too loud."), line("Press.")], "other talk": [line("Others talk.")] },
+    inTheWay: (trouble) =>
+      trouble === "too loud" ? [line("Too loud."), line("Press.")] : [line(trouble === "deaf" ? "Deaf." : "Others talk.")],
     onRoom: (trouble) => rooms.push(trouble),
     onSentence: (now) => marks.push(now && `${now.of} ${now.index}`),
     onListening: (open) => listening.push(open),
