@@ -107,10 +107,10 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
   const shown = !saying || saying.of === "sentences" || (!practise && saying.sentence.text === PRACTICE.banner);
   const aside = !shown ? <Banner kind="note" text={saying.sentence.text} /> : null;
   const ear = desk.room.value ? IN_THE_WAY[desk.room.value][0] : desk.listening.value ? FIXED.listening : null;
-  const banner = (
+  const bannerOf = (calling: typeof others) => (
     <>
       {notices}
-      {others.map((p) => (
+      {calling.map((p) => (
         <Banner key={p.person.id} kind="wait" icon={<BellIcon />} text={sayCaller(house, p, now)} />
       ))}
       {tonesDue(house) && !hasTones() ? <Banner kind="wait" icon={<BellIcon />} text={FIXED.soundOff} /> : null}
@@ -119,6 +119,8 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
       {ear && !aside ? <Banner kind="note" icon={<EarIcon />} text={ear} /> : null}
     </>
   );
+  // Over a low that needs help stands nothing of lower rank (walk/alerts.ts); it still sounds, and is said, in its turn.
+  const banner = bannerOf(me?.walk?.low?.callRaised ? others.filter((p) => p.walk?.low?.callRaised) : others);
   const close = () => desk.close();
   const common = {
     house,
@@ -224,6 +226,7 @@ function Now({ desk, hasTones, notices, dayBook, drawer, practise }: AppProps) {
           {...common}
           now={now}
           banner={banner}
+          restBanner={bannerOf([])}
           views={views}
           onViews={setViews}
           noted={desk.noted.value}

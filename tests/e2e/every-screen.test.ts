@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { TODAY } from "#words/en/due.ts";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { HELPER } from "#words/en/helper.ts";
+import { REMINDER } from "#words/en/reminders.ts";
 import { PRACTICE } from "#words/en/practice.ts";
 import { bench } from "./kit/bench.ts";
 import { finger, named } from "./kit/hands.ts";
@@ -94,6 +97,44 @@ describe("every screen of the person", () => {
     await faults.look(t, "loud bell");
     await answer(t, finger(t), { do: "cannot eat" });
     await faults.look(t, "sugar");
+    expect(faults.found).toEqual({});
+  });
+
+  it("keeps the rules and the sizes on what is due, a reminder, and the page for the helper", async () => {
+    const t = await open();
+    const faults = new Faults();
+    await press(t, TODAY.title);
+    await faults.look(t, "is the clock right");
+    await press(t, TODAY.right);
+    await t.stored("the clock");
+    await faults.look(t, "today");
+    await press(t, FIXED.ok);
+    // Marta's lunch ends at half past two.
+    await t.pass(111 * 60);
+    await t.stored("the reminder");
+    await faults.look(t, "kitchen, reminded");
+    await press(t, REMINDER.meal("lunch"));
+    await faults.look(t, "reminder");
+    await press(t, "Eaten elsewhere");
+    expect((await t.stored("the answer")).at(-1)).toMatchObject({ event: { type: "reminder answered", answer: "eaten elsewhere" } });
+    await faults.look(t, "reminder answered");
+    await press(t, FIXED.ok);
+    await press(t, FIXED.low);
+    await press(t, "■ Henk");
+    await t.stored("a low");
+    await t.pass(6 * 60);
+    await t.stored("the call");
+    await faults.look(t, "low, call raised");
+    await press(t, HELPER.button);
+    await faults.look(t, "for the helper");
+    for (let line = 0; line < 6; line++) await press(t, HELPER.next);
+    await faults.look(t, "for the helper, further down");
+    await press(t, HELPER.close);
+    await press(t, FIXED.wrong);
+    await answer(t, finger(t), { do: "leave" });
+    await faults.look(t, "kitchen, calling");
+    await press(t, HELPER.button);
+    expect(await t.words()).toContain("Henk needs help. The number to call: 911.");
     expect(faults.found).toEqual({});
   });
 });

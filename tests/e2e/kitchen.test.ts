@@ -36,17 +36,19 @@ describe("the kitchen screen", () => {
     expect(await screenFaults(t)).toEqual([]);
     const all = await kitchenButtons(t);
     expect(all.slice(0, 2)).toEqual([carryOn(t), FIXED.low]);
-    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook, FIXED.reading].toSorted());
+    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, TODAY.title, FIXED.reading].toSorted());
   });
 
-  it("asks about the meal on its first page, and still shows the day book", async () => {
+  it("asks about the meal on its first page, with the day book and the rest behind Today", async () => {
     const t = await open();
     await walkMeal(t, finger(t), LUNCH);
     await t.pass(40 * 60);
     await named(t, FIXED.answerMeal).waitFor();
     const all = await kitchenButtons(t);
     expect(all.indexOf(FIXED.answerMeal)).toBeLessThan(3);
-    expect(all).toEqual(expect.arrayContaining([FIXED.low, FIXED.didI, FIXED.meal, FIXED.dayBook, FIXED.reading]));
+    expect(all).toEqual(expect.arrayContaining([FIXED.low, FIXED.meal, TODAY.title]));
+    await press(t, TODAY.title);
+    expect(await kitchenButtons(t)).toEqual(expect.arrayContaining([FIXED.didI, FIXED.dayBook, FIXED.reading]));
   });
 });
 

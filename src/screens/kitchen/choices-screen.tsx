@@ -21,12 +21,16 @@ export interface ChoicesScreenProps {
   lines?: readonly string[];
   /** After the lines; a change of these alone is not said. */
   calm?: readonly string[];
+  /** The calm lines stand in the head already. */
+  calmInHead?: boolean;
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
   buttons: readonly ChoiceButton[];
   /** Keeps the lower right corner, while the others turn two at a time. */
   stays?: ChoiceButton;
+  /** Behind one of the buttons; whoever says them need not go there first. */
+  heard?: readonly ChoiceButton[];
   banner?: ComponentChildren;
   /** In place of the heading, which then is for screen readers only. */
   head?: ComponentChildren;
@@ -39,9 +43,9 @@ export interface ChoicesScreenProps {
 }
 
 /** A question whose answers can be pressed or said. */
-export function ChoicesScreen({ byHand = false, ...props }: ChoicesScreenProps) {
+export function ChoicesScreen({ byHand = false, heard = [], ...props }: ChoicesScreenProps) {
   const { title, lines = [], calm = [], buttons } = props;
-  useHearable({ title, lines, calm, buttons: props.stays ? [...buttons, props.stays] : buttons }, byHand);
+  useHearable({ title, lines, calm, buttons: [...buttons, ...(props.stays ? [props.stays] : []), ...heard] }, byHand);
   return <TurnedScreen {...props} />;
 }
 
@@ -67,6 +71,7 @@ export function TurnedScreen({
   title,
   lines = [],
   calm = [],
+  calmInHead = false,
   buttons,
   stays,
   speaking,
@@ -76,7 +81,7 @@ export function TurnedScreen({
   head,
   together = false,
   side,
-}: Omit<ChoicesScreenProps, "byHand">) {
+}: Omit<ChoicesScreenProps, "byHand" | "heard">) {
   const [from, turnTo] = useState(0);
   const which = buttons.map((b) => b.label).join("|");
   useEffect(() => turnTo(0), [which]);
@@ -85,7 +90,7 @@ export function TurnedScreen({
     <Screen
       title={title}
       bar={<Bar chrome={chrome} />}
-      sentences={[...lines, ...calm].map((text, i) => ({ text, current: i === speaking }))}
+      sentences={[...lines, ...(calmInHead ? [] : calm)].map((text, i) => ({ text, current: i === speaking }))}
       moreLabel={FIXED.readOn}
       focusHeading={focusHeading}
       banner={banner}

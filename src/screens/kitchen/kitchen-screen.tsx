@@ -3,30 +3,24 @@ import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
-import { whoCalls } from "#walk/helper-case.ts";
-import { backgroundDosesOf, backgroundInsulins } from "#walk/insulin.ts";
+import { backgroundInsulins } from "#walk/insulin.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
-import { sayEvening } from "#words/en/cautions.ts";
 import { didITakeIt } from "#words/en/did-i.ts";
-import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
-import { HELPER } from "#words/en/helper.ts";
-import { ATE_ALL, dueNow } from "#words/en/kitchen.ts";
+import { ATE_ALL } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
-import { reminderButton } from "#words/en/reminders.ts";
-import { clock, dayAndMonth } from "#words/en/when.ts";
 import { markedName } from "#words/en/who.ts";
 import { BackgroundScreen, backgroundIntents } from "./background-screen.tsx";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 import { LumpsScreen } from "./lumps-screen.tsx";
 import { ReminderScreen } from "./reminder-screen.tsx";
+import { RestScreen, restButtons, type Wish } from "./rest-screen.tsx";
 import { TodayScreen } from "./today-screen.tsx";
 
-type Wish = "meal" | "background" | "reading" | "taken" | "low" | "answer" | "remind" | "lumps";
 /** Each sets an older walk aside, where that may be. */
 const BEGINS: readonly Wish[] = ["meal", "background", "reading"];
 /** A small screen over the resting one. */
@@ -34,7 +28,8 @@ export type KitchenView =
   | { at: "who"; wish: Wish }
   | { at: "today" }
   | { at: "meal" | "background" | "taken" | "later" | "answer" | "remind" | "lumps"; person: string }
-  | { at: "answered"; person: string; lines: string[] };
+  /** elsewhere: a dose may have been taken there, and can be told. */
+  | { at: "answered"; person: string; lines: string[]; elsewhere?: boolean };
 
 export interface KitchenScreenProps {
   house: HouseState;
@@ -43,6 +38,8 @@ export interface KitchenScreenProps {
   focusHeading: boolean;
   chrome: Chrome;
   banner: ComponentChildren;
+  /** Of the resting screen, whose own words say who calls. */
+  restBanner: ComponentChildren;
   /** The small screens that were opened, the last one on top; none: the resting screen. Kept by the page: Help loses nothing. */
   views: readonly KitchenView[];
   onViews(views: readonly KitchenView[]): void;
@@ -64,7 +61,8 @@ export function KitchenScreen(props: KitchenScreenProps) {
   const people = Object.values(house.people);
   const go = (wish: Wish, me: PersonState) => {
     const person = me.person.id;
-    if (wish === "low") onIntent(me.walk?.low ? { do: "turn to", person } : { do: "open low", person });
+    if (wish === "ill") onIntent({ do: "open mishap", person, mishap: "feeling ill" });
+    else if (wish === "low") onIntent(me.walk?.low ? { do: "turn to", person } : { do: "open low", person });
     else if (BEGINS.includes(wish) && me.walk && !maySetAside(me)) onIntent({ do: "turn to", person });
     else if (wish === "reading") onIntent({ do: "open reading", person });
     else if (wish === "background") {
@@ -96,14 +94,33 @@ export function KitchenScreen(props: KitchenScreenProps) {
       />
     );
   }
-  if (!view) return <Rest {...props} people={people} onWish={wish} onToday={() => setView({ at: "today" })} />;
+  const atRest = restButtons({
+    house,
+    now,
+    onIntent,
+    onDayBook: props.onDayBook,
+    onHelper: props.onHelper,
+    onWish: wish,
+    onToday: () => setView({ at: "today" }),
+  });
+  if (!view) return <RestScreen {...props} banner={props.restBanner} {...atRest} />;
 
   switch (view.at) {
     case "today":
-      return <TodayScreen {...common} house={house} now={now} onIntent={onIntent} onDayBook={props.onDayBook} onDone={rest} />;
+      return (
+        <TodayScreen
+          {...common}
+          house={house}
+          now={now}
+          more={atRest.behind}
+          onIntent={onIntent}
+          onDayBook={props.onDayBook}
+          onDone={rest}
+        />
+      );
     case "remind": {
       const me = house.people[view.person];
-      const answered = (lines: string[]) => onViews([{ at: "answered", person: view.person, lines }]);
+      const answered = (lines: string[], elsewhere: boolean) => onViews([{ at: "answered", person: view.person, lines, elsewhere }]);
       return me ? <ReminderScreen {...common} house={house} me={me} now={now} onIntent={onIntent} onAnswered={answered} /> : null;
     }
     case "who":
@@ -117,6 +134,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
             .filter((p) => view.wish !== "remind" || standingReminder(p, now))
             .filter((p) => view.wish !== "background" || backgroundIntents(p).length > 0)
+            .filter((p) => view.wish !== "ill" || !p.walk)
             .filter((p) => view.wish !== "lumps" || lumpQuestionDue(house, p, now))
             .map((p) => ({ label: markedName(p.person), press: () => go(view.wish, p) }))}
         />
@@ -176,73 +194,10 @@ export function KitchenScreen(props: KitchenScreenProps) {
       const me = house.people[view.person];
       return me ? <LumpsScreen {...common} me={me} now={now} onIntent={onIntent} onDone={rest} /> : null;
     }
-    case "answered":
-      return (
-        <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={[{ label: FIXED.ok, role: "main", press: rest }]} />
-      );
+    case "answered": {
+      const later: ChoiceButton = { label: FIXED.later, press: () => setView({ at: "later", person: view.person }) };
+      const buttons: ChoiceButton[] = [...(view.elsewhere ? [later] : []), { label: FIXED.ok, role: "main", press: rest }];
+      return <ChoicesScreen {...common} title={FIXED.saved} lines={view.lines} buttons={buttons} />;
+    }
   }
-}
-
-function Rest(props: KitchenScreenProps & { people: PersonState[]; onWish(w: Wish): void; onToday(): void }) {
-  const { house, now, people, onWish, onIntent } = props;
-  const open = people.filter((p) => p.walk);
-  const free = people.filter((p) => !p.walk || maySetAside(p));
-  const answer = people.some((p) => mealQuestionDue(p, now, house.doubt === null));
-  const [first] = open;
-  const nobody = people.length === 0;
-  const carryOn: ChoiceButton[] = open.slice(0, 2).map((p) => ({
-    label: labelOf({ do: "turn to", person: p.person.id }, house).shown,
-    role: "main" as const,
-    byHand: people.length > 1,
-    press: () => onIntent({ do: "turn to", person: p.person.id }),
-  }));
-  const start: ChoiceButton[] =
-    free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
-  const didI: ChoiceButton = { label: FIXED.didI, press: () => onWish("taken") };
-  const low: ChoiceButton = { label: FIXED.low, role: "stop", press: () => onWish("low") };
-  const help: ChoiceButton[] = whoCalls(house, now) ? [{ label: HELPER.button, press: props.onHelper }] : [];
-  const reminder = people.map((p) => standingReminder(p, now)).find((r) => r !== null);
-  const tell: ChoiceButton[] = [
-    ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : []),
-    ...(reminder ? [{ label: reminderButton(reminder), press: () => onWish("remind") }] : []),
-  ];
-  const lumps: ChoiceButton[] = people.some((p) => lumpQuestionDue(house, p, now))
-    ? [{ label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }]
-    : [];
-  const book: ChoiceButton = hasDue(house, now)
-    ? { label: TODAY.title, press: props.onToday }
-    : { label: FIXED.dayBook, press: props.onDayBook };
-  const others: ChoiceButton[] = [
-    ...(people.some((p) => backgroundDosesOf(p.card?.card ?? null).length > 0)
-      ? [{ label: FIXED.background, also: ["long acting insulin"], press: () => onWish("background") }]
-      : []),
-    book,
-    { label: FIXED.reading, also: ["a reading"], press: () => onWish("reading") },
-  ];
-  // What presses comes first, and the low; the rest is behind More. With no walk open, the meal keeps the lower right corner.
-  const [top = didI, ...pressing] = [...help, ...tell, ...lumps];
-  const asks = top === didI ? others : [...pressing, didI, ...others];
-  const buttons = first ? [...help, ...carryOn, low, ...tell, ...lumps, didI, ...start, ...others] : [top, low, ...asks];
-  return (
-    <ChoicesScreen
-      title={dayAndMonth(now)}
-      lines={nobody ? [FIXED.nobodyYet] : dueNow(house, now)}
-      calm={[...sayEvening(house, now), ...sayNext(house, now)]}
-      speaking={props.speaking}
-      focusHeading={props.focusHeading}
-      banner={props.banner}
-      chrome={props.chrome}
-      buttons={nobody ? [{ label: FIXED.drawer, role: "main", press: props.onDrawer }] : buttons}
-      {...(first || nobody || !start[0] ? {} : { stays: start[0] })}
-      head={
-        <p class="clock-row">
-          <span class="big-value">{clock(now)}</span>
-          <span>
-            {dayAndMonth(now)}
-            {house.household?.kind === "demo" ? <span class="clock-note">{FIXED.demo}</span> : null}
-          </span>
-        </p>
-      }
-    />
-  );
 }

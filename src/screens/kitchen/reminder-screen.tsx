@@ -19,7 +19,7 @@ export interface ReminderScreenProps {
   banner: ComponentChildren;
   onIntent(intent: Intent): void;
   /** What was said was noted: these lines come next. */
-  onAnswered(lines: string[]): void;
+  onAnswered(lines: string[], elsewhere: boolean): void;
 }
 
 export function ReminderScreen({ house, me, now, onIntent, onAnswered, ...common }: ReminderScreenProps) {
@@ -42,7 +42,7 @@ export function ReminderScreen({ house, me, now, onIntent, onAnswered, ...common
           also: said.slice(1),
           press: () => {
             onIntent(intent);
-            onAnswered(afterReminder(me, intent.answer));
+            onAnswered(afterReminder(me, intent.answer), intent.answer === "eaten elsewhere");
           },
         },
       ];

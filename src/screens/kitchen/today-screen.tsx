@@ -1,4 +1,4 @@
-// Today's list, one press from the kitchen screen; in doubt the clock is asked about first.
+// Today's list, one press from the kitchen screen, and under it what else can be begun; in doubt the clock is asked about first.
 import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
@@ -17,25 +17,22 @@ export interface TodayScreenProps {
   focusHeading: boolean;
   chrome: Chrome;
   banner: ComponentChildren;
+  /** What the kitchen screen has no room for. */
+  more: readonly ChoiceButton[];
   onIntent(intent: Intent): void;
   onDayBook(): void;
   onDone(): void;
 }
 
-export function TodayScreen({ house, now, onIntent, onDayBook, onDone, ...common }: TodayScreenProps) {
+export function TodayScreen({ house, now, more, onIntent, onDayBook, onDone, ...common }: TodayScreenProps) {
+  const book: ChoiceButton = { label: FIXED.dayBook, press: onDayBook };
   if (asksClock(house)) {
-    const buttons: ChoiceButton[] = [
-      { label: FIXED.dayBook, press: onDayBook },
-      { label: TODAY.wrong, also: ["no"], press: () => onIntent({ do: "doubt clock" }) },
-      { label: TODAY.right, also: ["yes"], role: "main", press: () => onIntent({ do: "agree clock" }) },
-    ];
+    const wrong: ChoiceButton = { label: TODAY.wrong, also: ["no"], press: () => onIntent({ do: "doubt clock" }) };
+    const right: ChoiceButton = { label: TODAY.right, also: ["yes"], role: "main", press: () => onIntent({ do: "agree clock" }) };
     const set = house.doubt === "the person said no" ? [TODAY.clockWrong] : [];
     const lines = [...set, `It is ${dayAndMonth(now)}.`, `The time is ${timeOfDay(now)}.`, "Is that right?"];
-    return <ChoicesScreen {...common} title="Day and time" lines={lines} buttons={buttons} />;
+    return <ChoicesScreen {...common} title="Day and time" lines={lines} buttons={[wrong, ...more, book]} stays={right} together />;
   }
-  const buttons: ChoiceButton[] = [
-    { label: FIXED.dayBook, press: onDayBook },
-    { label: FIXED.ok, role: "main", press: onDone },
-  ];
-  return <ChoicesScreen {...common} title={TODAY.title} lines={sayToday(house, now)} buttons={buttons} />;
+  const ok: ChoiceButton = { label: FIXED.ok, role: "main", press: onDone };
+  return <ChoicesScreen {...common} title={TODAY.title} lines={sayToday(house, now)} buttons={[...more, book]} stays={ok} together />;
 }

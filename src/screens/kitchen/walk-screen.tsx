@@ -146,7 +146,7 @@ export function WalkScreen(props: WalkScreenProps) {
       moreLabel={FIXED.readOn}
       focusHeading={props.focusHeading}
       banner={props.banner}
-      side={sideOf(say, left, house, props.now)}
+      side={sideOf(say, left, house, props.now, props.onHelper !== null)}
       hideTitle={refusal === null && (actions.length + more.length > 2 || say.lines.length > 2)}
       dense={anyLong(actions.map((b) => b.label))}
       brief={allBrief([...more, ...actions].map((b) => b.label))}
@@ -161,14 +161,15 @@ function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void)
 }
 
 /** A drawing, a countdown or the one number of the screen, where there is one. */
-function sideOf(say: Say, left: number | null, house: HouseState, now: Stamp): ComponentChildren {
+function sideOf(say: Say, left: number | null, house: HouseState, now: Stamp, helped: boolean): ComponentChildren {
   const me = frontPerson(house);
   const walk = me?.walk;
   if (walk && me && stepOf(walk) === "place" && walk.offered)
     return <PlaceDrawing spot={walk.offered.spot} me={me} now={house.doubt === null ? now.wall : null} title={say.title} />;
   // Once it is over, the tone and the words say so: a big nought would be read as a number to act on.
   if (left !== null && left > 0) return <Countdown secondsLeft={left} words={`${left} seconds ${FIXED.left}`} />;
-  if (!say.big) return null;
+  // With the page for the helper there are three answers; the number stands in the words, and they need the room.
+  if (!say.big || helped) return null;
   return (
     <p class="big-number">
       <span class="big-value">{say.big.value}</span> <span class="big-unit">{say.big.unit}</span>

@@ -1,5 +1,6 @@
 // Three ways to answer the tablet: a finger, keys alone, a voice. Each presses one button by its name or gives one number.
 import type { Locator } from "playwright-core";
+import { TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { digitsOf, inWords, soundAlike } from "#words/numbers.ts";
 import type { Label } from "#words/say.ts";
@@ -20,10 +21,12 @@ async function find(tablet: Tablet, name: string, press: (button: Locator, name:
   const button = named(tablet, name);
   const behind = tablet.page.getByRole("button", { name: new RegExp(`^(${FIXED.otherAnswers}|${FIXED.anotherPlace})$`) }).first();
   const more = tablet.page.locator(".screen-actions").getByRole("button", { name: FIXED.more, exact: true });
+  const today = tablet.page.locator(".screen-actions").getByRole("button", { name: TODAY.title, exact: true });
   for (let turns = 0; turns < 12; turns++) {
     await button
       .or(behind)
       .or(more)
+      .or(today)
       .first()
       .waitFor({ timeout: 8000 })
       .catch(async () => {
@@ -31,7 +34,8 @@ async function find(tablet: Tablet, name: string, press: (button: Locator, name:
       });
     if (await button.isVisible()) return button;
     if (await more.isVisible()) await press(more, FIXED.more);
-    else await press(behind, FIXED.otherAnswers);
+    else if (await behind.isVisible()) await press(behind, FIXED.otherAnswers);
+    else await press(today, TODAY.title);
   }
   throw new Error(`"${name}" is nowhere behind More on:\n${await tablet.words()}`);
 }
