@@ -8,7 +8,7 @@ import { elapsed } from "#rules/time/elapsed.ts";
 import { gramsOf } from "#words/en/amounts.ts";
 import { whySilent } from "#words/en/card.ts";
 import { foodWords } from "#words/en/daybook/steps.ts";
-import { ATE, howKnown, MEAL_NAME, sayInjected, sayMeterWord, sayReading, sayToldLater, WALK_LINE } from "#words/en/daybook.ts";
+import { ATE, howKnown, sayInjected, sayMeterWord, sayReading, sayToldLater, WALK_LINE, walkName } from "#words/en/daybook.ts";
 
 export interface WalkRows {
   /** Rows of one walk of one day, in order; at least one. */
@@ -37,6 +37,8 @@ function readings({ rows, language }: WalkRows): string[] {
         ];
       case "meter word read":
         return [{ text: sayMeterWord(event.word), sugar: false }];
+      case "reading left out":
+        return [{ text: WALK_LINE.noReading, sugar: false }];
       case "sugar taken":
         return [{ text: WALK_LINE.tookSugar(gramsOf(event.grams), foodWords(event.food, language)), sugar: true }];
       default:
@@ -110,9 +112,10 @@ export function walkLine(walk: WalkRows): string[] {
   const { rows } = walk;
   const opened = last(rows, "walk opened");
   const lowWalk = opened?.event.kind === "low";
-  const toldOnly = opened?.event.kind === "mishap";
-  const name = opened ? (opened.event.meal ? MEAL_NAME[opened.event.meal] : lowWalk ? WALK_LINE.low : null) : WALK_LINE.dayBefore;
-  const lowOver = lowWalk && rows.some((row) => row.event.type === "low ended") ? [WALK_LINE.lowOver] : [];
+  const toldOnly = opened?.event.kind === "mishap" || opened?.event.kind === "reading";
+  const name = opened ? walkName(opened.event) : WALK_LINE.dayBefore;
+  const lowOver =
+    (lowWalk || opened?.event.kind === "reading") && rows.some((row) => row.event.type === "low ended") ? [WALK_LINE.lowOver] : [];
   const helper = last(rows, "helper named");
   return [
     ...telephoned(rows),
@@ -121,7 +124,8 @@ export function walkLine(walk: WalkRows): string[] {
     ...lowOver,
     ...(lowWalk || toldOnly ? [] : dose(rows)),
     ...(helper ? [WALK_LINE.helped(helper.event.name)] : []),
-    ...eating(walk),
+    // Background insulin waits for no meal.
+    ...(opened?.event.background ? [] : eating(walk)),
     ...whatElse(rows),
   ];
 }

@@ -21,8 +21,8 @@ export const twiceCard: DoseCard = {
 };
 
 /** A card and both pens; noon, and recorded without a gap for longer than any window of a background dose. */
-export function withNight(card: DoseCard = nightCard): Table {
-  const t = new Table([{ person: odile, card, pens: [odilePen, odileNight] }]);
+export function withNight(card: DoseCard = nightCard, pens = [odilePen, odileNight]): Table {
+  const t = new Table([{ person: odile, card, pens }]);
   t.pass(10 * 3600);
   t.send({ do: "open reading", person: "odile" }, { do: "leave" }, { do: "set aside", person: "odile" });
   t.pass(14 * 3600);

@@ -12,6 +12,7 @@ import { PRACTICE } from "#words/en/practice.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { bring, me, odileAlone, twice } from "./explore/at-table.ts";
 import { fixedCard } from "./people.ts";
+import { backgroundBooks, backgroundScenes, readingScenes } from "./reviewed-background.ts";
 import { illScenes } from "./reviewed-ill.ts";
 import type { Table } from "./table.ts";
 
@@ -172,6 +173,7 @@ function didI(make: () => Table): ReviewedScreen[] {
     ["too much was told", later(done(), 60).send({ do: "open mishap", person: "odile", mishap: "too much" }, heard)],
     ["the walk stopped at the needle", kitchen(bring(make(), "inject"))],
     ["the app has started again", again(done())],
+    ...backgroundBooks(),
   ];
   return scenes.map(([when, t]) => told("Did I take it?", when, didITakeIt(t.state, me(t), t.now)));
 }
@@ -201,6 +203,8 @@ export function reviewedScreens(): ReviewedScreen[] {
     ];
   });
   all.push(...illScenes(CLINIC_WORDS).map((scene) => screen("An ill day", scene)));
+  all.push(...backgroundScenes(CLINIC_WORDS).map((scene) => screen("Long-acting insulin", scene)));
+  all.push(...readingScenes().map((scene) => screen("A reading by itself", scene)));
   const seen = new Set<string>();
   return all.filter(({ part, lines, answers }) => {
     const key = JSON.stringify([part, lines, answers]);

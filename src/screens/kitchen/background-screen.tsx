@@ -29,6 +29,7 @@ export interface BackgroundScreenProps {
 export function BackgroundScreen({ house, me, onIntent, ...common }: BackgroundScreenProps) {
   const buttons = backgroundIntents(me).map((intent) => ({
     label: labelOf(intent, house).shown,
+    also: labelOf(intent, house).said,
     press: () => onIntent(intent),
   }));
   return <ChoicesScreen {...common} title={FIXED.background} lines={[FIXED.whichBackground]} buttons={buttons} />;

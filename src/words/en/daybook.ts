@@ -57,6 +57,15 @@ export function sayInjected(event: Of<"injected">, spot: Spot | null): string[] 
   return [`${unitsOf(event.units)}${where}.`, ...(event.known === "felt" ? ["The button was felt, the window not read."] : [])];
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What a walk was for, before anything of it. */
+export function walkName({ kind, meal, background }: Of<"walk opened">): string | null {
+  if (meal) return MEAL_NAME[meal];
+  if (background) return `Long-acting insulin, ${background.insulinName}.`;
+  return { low: WALK_LINE.low, reading: "A reading.", meal: null, mishap: null, background: "Long-acting insulin." }[kind];
+}
+
 export const MEAL_NAME = { breakfast: "Breakfast.", lunch: "Lunch.", dinner: "Dinner.", snack: "Snack." } as const;
 
 export const WALK_LINE = {
@@ -65,6 +74,7 @@ export const WALK_LINE = {
   needleOpen: "The needle step began. It counts as taken.",
   notIn: "The needle did not go in.",
   noInsulin: "No insulin went in.",
+  noReading: "No reading was given.",
   noDose: "The card gave no dose.",
   zero: "The card said 0 units.",
   alreadyTaken: "The dose was taken already.",
@@ -100,7 +110,11 @@ export const STARTED = "The tablet started.";
 
 /** A dose taken elsewhere. */
 export function sayToldLater(event: Extract<Happened, { type: "dose told later" }>): string {
-  const much = event.units === null ? "Mealtime insulin, amount not known," : unitsOf(event.units);
+  const name = event.insulin?.name ?? "mealtime insulin";
+  const much =
+    event.units === null
+      ? `${capital(name)}, amount not known,`
+      : `${unitsOf(event.units)}${event.insulin ? ` of ${event.insulin.name}` : ""}`;
   const when = event.minutesAgo === null ? "at a time not known" : `about ${minutesOf(event.minutesAgo)} earlier`;
   return `${much} ${event.units === 1 ? "was" : event.units === null ? "was" : "were"} taken elsewhere, ${when}.`;
 }

@@ -17,7 +17,11 @@ export function backgroundLabel(intent: Own, house: HouseState): Label {
     case "open reading":
       return label(FIXED.reading);
     case "open background":
-      return label(`${capital(insulinName(house, intent.person, intent.insulin))}, ${hourWords(intent.at)}`);
+      // Figures are no words for the ear: the part of the day tells two doses apart.
+      return {
+        shown: `${capital(insulinName(house, intent.person, intent.insulin))}, ${hourWords(intent.at)}`,
+        said: [hourWords(intent.at).split(" ").slice(1).join(" ")],
+      };
     case "leave out reading":
       return label("No reading now", "no reading", "go on without a reading");
     case "pen says":

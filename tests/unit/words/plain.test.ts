@@ -31,6 +31,9 @@ const refusals: Refusal[] = [
   { no: "pen", name: "Henk", reason: { why: "another person's pen", person: "henk" } },
   { no: "pen", name: null, reason: { why: "not mealtime insulin", name: "insulin glargine" } },
   { no: "pen", name: null, reason: { why: "another insulin than the card's", name: "insulin aspart" } },
+  { no: "pen", name: null, reason: { why: "not background insulin", name: "insulin aspart" } },
+  { no: "pen", name: null, reason: { why: "does not stop at the dose", units: 13 } },
+  { no: "pen name", name: "insulin glargine" },
   { no: "pen", name: null, reason: { why: "expired", on: "2026-03-01" } },
   { no: "pen", name: null, reason: { why: "open too long", days: 28, lastDay: "2026-03-01" } },
   { no: "pen", name: null, reason: { why: "put aside" } },
@@ -47,11 +50,17 @@ const refusals: Refusal[] = [
   { no: "food", why: "treats a low", food: "glucose-gel" },
 ];
 
-const silences = ["no card", "hole between bands", "reading is low", "no longer valid", "above the largest dose", "no food-only row"].map(
-  (why) => whySilent({ why, detail: null }),
-);
-const blanks = ["largestDose", "spacingMinutes", "windowMinutes", "onBoard", "afterExercise", "afterLow"].map((field) =>
-  whySilent({ why: "blank field", detail: JSON.stringify({ field }) }),
+const silences = [
+  "no card",
+  "hole between bands",
+  "reading is low",
+  "no longer valid",
+  "above the largest dose",
+  "no food-only row",
+  "no dose at this hour",
+].map((why) => whySilent({ why, detail: null }));
+const blanks = ["largestDose", "spacingMinutes", "windowMinutes", "onBoard", "afterExercise", "afterLow", "background.windowMinutes"].map(
+  (field) => whySilent({ why: "blank field", detail: JSON.stringify({ field }) }),
 );
 const told = whyTold({
   units: units(8),

@@ -28,7 +28,7 @@ export function sayBackgroundTaken(c: Ctx): Say {
         `Did you take ${name} in the last hours?`,
       ],
     };
-  const much = window.units === null ? `An unknown amount of ${name}` : `${unitsOf(window.units)} of ${name}`;
+  const much = window.units === null ? `${name.charAt(0).toUpperCase()}${name.slice(1)}` : `${unitsOf(window.units)} of ${name}`;
   const when = window.minutesAgo === null ? "at a time nobody knows" : `${ago(window.minutesAgo)} ago`;
   const sure = window.certain ? [] : ["It is not certain how much went in."];
   return { title, lines: [`${much} went in ${when}.`, ...sure, `In doubt: no dose. ${callClinic(c)}`, "Did you take that dose?"] };
@@ -83,7 +83,7 @@ export function sayBackgroundDone(c: Ctx): Say {
   const amount = units === null ? `An unknown amount of ${name} went in` : `${unitsOf(units)} of ${name} went in`;
   if (askedAgain(c) > 0) return { title: "Done", lines: [`${amount}.`, "Are you done? Press Done."] };
   const reading = c.walk.reading?.glucose;
-  const where = c.walk.place ? [`The place was ${placeName(c.walk.place)}.`] : [];
+  const where = c.walk.place ? [`Place: ${placeName(c.walk.place)}.`] : [];
 
   return {
     title: "Done",
