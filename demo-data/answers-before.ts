@@ -1,5 +1,6 @@
 // How the simulated person answers up to the dose: taken, wash, reading, plate, card; and a low.
 import type { MealName } from "#events/card.ts";
+import { offers } from "#walk/offers.ts";
 import { sugarsOffered } from "#walk/steps/low.ts";
 import { inUnit, viaOf, within } from "./habits.ts";
 import type { Answer, Walker } from "./walker.ts";
@@ -72,6 +73,16 @@ export const card: Answer = (w, walk) => {
     // The clinic is called and gives a number.
     w.pause(120, 200);
     w.number("telephoned number", "2", "touch", CALLER);
+  }
+};
+
+/** The test is done, and what the card says to it is heard. */
+export const ill: Answer = (w) => {
+  const asked = offers(w.home.state, w.home.stamp()).some((o) => o.offer === "number" && o.slot === "ketones");
+  if (!asked) w.home.send({ do: "heard ill advice" });
+  else {
+    w.pause(60, 120);
+    w.number("ketones", `0.${w.chance.whole(1, 3)}`);
   }
 };
 

@@ -14,6 +14,9 @@ export interface TimedFact extends NewFact {
 /** Monotonic milliseconds at which the first event of a start of the app is written. */
 const FIRST_MONO = 900;
 
+/** Intents that may begin a walk. */
+const BEGINS = /^(open |answer meal$)/;
+
 export class Home {
   state: HouseState = emptyHouse;
   readonly facts: TimedFact[] = [];
@@ -69,7 +72,7 @@ export class Home {
   /** An intent that the walk accepts. Anything else is a defect of this script. */
   send(...intents: Intent[]): void {
     for (const intent of intents) {
-      const { facts, refusal } = decide(this.state, intent, this.stamp(), intent.do.startsWith("open ") ? this.newWalkId(this.wall) : "");
+      const { facts, refusal } = decide(this.state, intent, this.stamp(), BEGINS.test(intent.do) ? this.newWalkId(this.wall) : "");
       if (refusal) throw new Error(`The demo script was refused: ${JSON.stringify({ intent, refusal, at: this.stamp() })}`);
       this.keep(facts);
     }

@@ -109,6 +109,11 @@ const advice: DoseCard["advice"] = {
   ill: "Measure every 4 hours. Never stop the long-acting insulin. Call us.",
 };
 
+const sickDay: DoseCard["sickDay"] = {
+  rules: ["Measure your glucose every 4 hours.", "Drink a glass of water each hour.", "Eat toast or soup if you can."],
+  callWhen: "Call us if food comes up for 4 hours.",
+};
+
 /** Validity is set around the day the demo is opened, so that the card is in force. */
 export interface CardDays {
   validFrom: string;
@@ -132,6 +137,17 @@ export const martaCard = (days: CardDays): DoseCard => ({
   largestDose: units(14),
   low: { value: 70, counts: "at or below" },
   high: { value: 300, advice: "Drink water. Call us if it is above 300 two times in a row." },
+  ketones: {
+    test: "urine words",
+    from: null,
+    whenIll: true,
+    lines: [
+      { from: 0, says: "Test again in 4 hours.", call: "no" },
+      { from: 2, says: "Drink a glass of water each hour.", call: "clinic" },
+      { from: 4, says: null, call: "emergency" },
+    ],
+  },
+  sickDay,
   timing: { when: "before eating", earliestMinutes: 5, latestMinutes: 15 },
   advice,
   clinic: { name: "Linden Street Clinic", phone: "555 0123" },
@@ -170,6 +186,18 @@ export const henkCard = (days: CardDays): DoseCard => ({
   largestDose: units(16),
   low: { value: 4, counts: "below" },
   high: { value: 15, advice: "Test for ketones. Call us if they are 1.5 or more." },
+  ketones: {
+    test: "blood",
+    from: 15,
+    whenIll: true,
+    lines: [
+      { from: 0, says: "Test again in 4 hours if you are still high.", call: "no" },
+      { from: 0.6, says: "Drink a glass of water each hour.", call: "no" },
+      { from: 1.5, says: "This needs us today.", call: "clinic" },
+      { from: 3, says: null, call: "emergency" },
+    ],
+  },
+  sickDay,
   timing: { when: "with the first bite", earliestMinutes: 0, latestMinutes: 10 },
   advice,
   clinic: { name: "Mill Lane Surgery", phone: "555 0177" },

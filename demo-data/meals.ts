@@ -33,6 +33,9 @@ export interface Sitting {
 const ASKED = [22, 45] as const;
 const SECOND_DOSE = [35, 55] as const;
 const FELT_LOW = [90, 140] as const;
+/** Minutes after half a meal until the next reading, which is due after an hour; and minutes that its watch takes at most. Own figures. */
+const MEASURED = [45, 56] as const;
+const WATCHED = 65;
 /** Minutes past the card's latest minute of a meal that is late. */
 const LATE = [1, 21] as const;
 /** Share of meals whose question nobody answers. */
@@ -52,15 +55,47 @@ function walk({ home }: Kitchen, { habits, chance }: Sitting, plan: WalkPlan): v
   walkThrough(new Walker(home, habits, plan, chance));
 }
 
-function answerMealLater(k: Kitchen, { habits, day, twist, chance }: Sitting): void {
+/** A reading after half a meal; after hardly any a reading at once, and something eaten after all. */
+function watchAfter(k: Kitchen, { habits, meal, chance }: Sitting, ate: "half" | "hardly any"): void {
+  const { home } = k;
+  const { person } = habits;
+  const w = new Walker(home, habits, { meal, reading: "", twist: null, bite: 0 }, chance);
+  const measured = () => {
+    w.pause(30, 60);
+    w.number("recheck after low", within(habits, habits.recovered, chance));
+    w.pause(4, 9);
+  };
+  w.pause(8, 15);
+  home.send({ do: "heard mishap advice" });
+  if (ate === "hardly any") {
+    measured();
+    home.send({ do: "eating" });
+    w.pause(3, 8);
+    home.send({ do: "finish" });
+    return;
+  }
+  w.pause(3, 6);
+  home.send({ do: "leave" });
+  k.agenda.add(home.wall + chance.between(...MEASURED) * MINUTE, k.lastNote, () => {
+    home.send({ do: "turn to", person });
+    measured();
+    home.send({ do: "finish" });
+  });
+}
+
+function answerMealLater(k: Kitchen, { habits, day, meal, twist, chance }: Sitting): void {
   const { home, agenda } = k;
   const { person } = habits;
   const asked = home.person(person).mealQuestion?.walk;
   const left = twist === "eats half" || twist === "hardly eats";
   if (!asked || (chance.happens(NOT_ANSWERED) && !left && day < TODAY - 2)) return;
-  const ate = twist === "eats half" ? "half" : twist === "hardly eats" ? "hardly any" : "all";
+  const eaten = twist === "eats half" ? "half" : twist === "hardly eats" ? "hardly any" : "all";
   agenda.add(home.wall + chance.between(...ASKED) * MINUTE, k.lastNote, () => {
-    if (home.person(person).mealQuestion?.walk === asked) home.send({ do: "answer meal", person, ate });
+    if (home.person(person).mealQuestion?.walk !== asked) return;
+    // The watch that follows has to be over before the last note.
+    const ate = home.wall + WATCHED * MINUTE > k.lastNote ? "all" : eaten;
+    home.send({ do: "answer meal", person, ate });
+    if (ate !== "all") watchAfter(k, { habits, day, meal, twist, chance }, ate);
   });
 }
 

@@ -1,7 +1,7 @@
 // One walk from the first tap to its end: whatever is asked is answered, a human moment later.
 import { clockQuestion } from "#walk/offers.ts";
 import { type Step, stepOf } from "#walk/state.ts";
-import { card, low, plate, reading, taken, wash } from "./answers-before.ts";
+import { card, ill, low, plate, reading, taken, wash } from "./answers-before.ts";
 import { dial, eat, inject, pen, place, skin } from "./answers-needle.ts";
 import type { Answer, Walker } from "./walker.ts";
 
@@ -22,7 +22,7 @@ const ANSWERS: Readonly<Record<Step, readonly [Answer, number, number]>> = {
   eat: [eat, 1, 3],
   done: [(w) => w.home.send({ do: "finish" }), 3, 8],
   low: [low, 20, 50],
-  ill: [(w) => w.home.send({ do: "heard ill advice" }), 6, 15],
+  ill: [ill, 6, 15],
   mishap: [(w) => w.home.send({ do: "heard mishap advice" }), 8, 15],
   "needle question": [(w) => w.home.send({ do: "needle went in", answer: "yes" }), 8, 15],
 };
