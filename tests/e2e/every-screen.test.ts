@@ -114,6 +114,7 @@ describe("every screen of the person", () => {
     await t.stored("the reminder");
     await faults.look(t, "kitchen, reminded");
     await press(t, REMINDER.meal("lunch"));
+    await press(t, "● Marta");
     await faults.look(t, "reminder");
     await press(t, "Eaten elsewhere");
     expect((await t.stored("the answer")).at(-1)).toMatchObject({ event: { type: "reminder answered", answer: "eaten elsewhere" } });

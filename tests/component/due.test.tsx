@@ -1,0 +1,204 @@
+// @vitest-environment jsdom
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { act, cleanup, render } from "@testing-library/preact";
+import { useState } from "preact/hooks";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import type { Intent } from "#events/intent.ts";
+import type { Person } from "#events/person.ts";
+import { HelperScreen } from "#screens/kitchen/helper-screen.tsx";
+import { KitchenScreen, type KitchenView } from "#screens/kitchen/kitchen-screen.tsx";
+import { type HearableScreen, HearContext } from "#screens/shared/hear.ts";
+import { lexiconOf, waysToSay } from "#speech/ear/lexicon.ts";
+import { readManifest } from "#speech/ear/manifest.ts";
+import { GuardProvider } from "#ui/guard-context.tsx";
+import { helperPage } from "#words/en/helper.ts";
+import { backgroundOnlyCard } from "../kit/cards.ts";
+import { bring, me, odileAlone } from "../kit/explore/at-table.ts";
+import type { Table } from "../kit/table.ts";
+import { guard, press } from "./calm-press.ts";
+import { captions, choices } from "./plate-kitchen.tsx";
+
+afterEach(() => cleanup());
+
+const chrome = { quiet: false, onHelp: vi.fn(), onAgain: vi.fn(), onQuiet: vi.fn(), onBack: vi.fn(), onWrong: vi.fn() };
+const HOURS: Person["mealHours"] = [
+  { meal: "lunch", from: "11:30", until: "13:00" },
+  { meal: "dinner", from: "17:30", until: "19:00" },
+];
+const table = () => odileAlone({ background: backgroundOnlyCard.background }, { mealHours: HOURS });
+const MINUTE = 60;
+
+/** The kitchen screen with the real walk behind it. heard: what the ear would be told, the newest last. */
+function open(t: Table) {
+  const heard: HearableScreen[] = [];
+  let draw: () => void = () => undefined;
+  function Kitchen() {
+    const [views, setViews] = useState<readonly KitchenView[]>([]);
+    const [, redraw] = useState(0);
+    draw = () => redraw((n) => n + 1);
+    const send = (intent: Intent) => {
+      t.send(intent);
+      draw();
+    };
+    return (
+      <KitchenScreen
+        {...{ house: t.state, now: t.now, speaking: -1, focusHeading: false, chrome, banner: null, restBanner: null, noted: null }}
+        {...{ views, onViews: setViews, onIntent: send }}
+        {...{ onRead: vi.fn(), onDayBook: vi.fn(), onDrawer: vi.fn(), onHelper: vi.fn() }}
+      />
+    );
+  }
+  render(
+    <HearContext.Provider value={(screen) => screen && heard.push(screen)}>
+      <GuardProvider guard={guard}>
+        <Kitchen />
+      </GuardProvider>
+    </HearContext.Provider>,
+  );
+  const later = (minutes: number) => {
+    t.pass(minutes * MINUTE);
+    t.send({ do: "pass time" });
+    act(() => draw());
+  };
+  return { heard: () => heard.at(-1), later };
+}
+
+describe("the resting screen", () => {
+  it("shows what is due beside the clock, and today's list is one press away with all else under it", () => {
+    const t = table();
+    open(t);
+    expect(document.querySelector(".clock-due")?.textContent).toBe("Now: lunch.");
+    expect(choices()).toEqual(["Did I take it?", "Today", "I feel low", "Start a meal"]);
+    press("Today");
+    expect(captions()).toEqual(["Lunch: now, until 1:00.", "Dinner: from 5:30.", "Insulin glargine: at 9:30 in the evening."]);
+  });
+
+  it("says what is due when it is asked for, and does not speak up when that changes", () => {
+    const t = table();
+    const { heard, later } = open(t);
+    expect(heard()).toMatchObject({ lines: [], calm: ["Now: lunch."] });
+    t.send({ do: "open meal", person: "odile", meal: "lunch" }, { do: "leave" }, { do: "set aside", person: "odile" });
+    later(1);
+    expect(heard()).toMatchObject({ lines: [], calm: ["Next: dinner, from 5:30."] });
+  });
+
+  it("hears what stands behind Today without going there", () => {
+    const { heard } = open(table());
+    expect(heard()?.buttons.map(({ label }) => label)).toEqual(expect.arrayContaining(["Long-acting insulin", "Measure glucose"]));
+  });
+
+  it("asks for day and time where a start of the app keeps calls waiting, and no more once they were agreed", () => {
+    const t = table();
+    t.restart();
+    open(t);
+    expect(captions()).toEqual(["Is the clock right? Press Today.", "Now: lunch."]);
+    press("Today");
+    press("Yes, it is right");
+    expect(t.state.doubt).toBeNull();
+    expect(captions()[0]).toBe("Lunch: now, until 1:00.");
+  });
+});
+
+describe("a reminder on the screen", () => {
+  it("stands with its answers, and the answer is kept", () => {
+    const t = table();
+    const { later } = open(t);
+    later(61);
+    expect(captions().slice(0, 2)).toEqual(["Odile, no lunch is in the book.", "Is it time to eat?"]);
+    press("About lunch");
+    expect(choices()).toEqual(["Eaten elsewhere", "Not eating", "Later", "Lunch"]);
+    press("Eaten elsewhere");
+    expect(me(t).day.called[0]).toMatchObject({ answer: "eaten elsewhere" });
+    expect(captions()).toEqual(["Saved. You ate somewhere else.", "Was insulin taken there? Then press Away from home."]);
+    expect(choices()).toEqual(["Away from home", "OK"]);
+  });
+
+  it("of a background dose offers the walk and Later, and takes no word for a dose", () => {
+    const t = odileAlone({ background: backgroundOnlyCard.background });
+    const { later } = open(t);
+    later(9 * 60 + 46);
+    expect(captions().slice(0, 2)).toEqual(["Odile, no insulin glargine is in the book today.", "Look at the clock and at your card."]);
+    press("About the insulin");
+    expect(choices()).toHaveLength(2);
+    press("Later");
+    expect(me(t)).toMatchObject({ backgroundDoses: [], walk: null });
+  });
+});
+
+describe("the page for the helper", () => {
+  const lines = (t: Table) => {
+    const { facts, todo } = helperPage(t.state, me(t), t.now);
+    return { facts, todo };
+  };
+
+  it("says who, what was injected, when, eaten or not, the last reading, and what to do in order", () => {
+    const t = bring(odileAlone(), "eat");
+    t.pass(16 * MINUTE);
+    expect(lines(t)).toEqual({
+      facts: [
+        "Odile needs help. The number to call: 911.",
+        "Injected: 6 units of insulin lispro.",
+        "When: today, 12:00 in the afternoon.",
+        "Eaten: no.",
+        "Last reading: 120, today, 12:00 in the afternoon.",
+      ],
+      todo: [
+        "Open the front door.",
+        "Awake, and can swallow? Give 15 grams of sugar.",
+        "Not awake? Nothing by mouth. No insulin.",
+        "Turn them on their side.",
+        "Call 911.",
+      ],
+    });
+  });
+
+  it("says of what is not known that it is not known", () => {
+    const t = odileAlone().send({ do: "tell a dose later", person: "odile", units: null, minutesAgo: null });
+    t.send({ do: "open low", person: "odile" }, { do: "cannot swallow" });
+    expect(lines(t).facts).toEqual([
+      "Odile needs help. The number to call: 911.",
+      "Injected: amount not known of insulin lispro.",
+      "It is not certain that all went in.",
+      "When: not known.",
+      "Eaten: not known.",
+      "Last reading: not known.",
+    ]);
+    expect(lines(odileAlone()).facts).toContain("Injected: nothing is in this book.");
+  });
+
+  it("is said line by line, at the pace of who reads along, and begins again from the top", () => {
+    const t = bring(odileAlone(), "eat");
+    t.pass(16 * MINUTE);
+    const heard: HearableScreen[] = [];
+    render(
+      <HearContext.Provider value={(screen) => screen && heard.push(screen)}>
+        <GuardProvider guard={guard}>
+          <HelperScreen {...{ house: t.state, me: me(t), now: t.now, focusHeading: false, chrome, banner: null, onClose: vi.fn() }} />
+        </GuardProvider>
+      </HearContext.Provider>,
+    );
+    const { facts, todo } = lines(t);
+    expect(captions()).toEqual([...facts, ...todo]);
+    for (const line of [...facts, ...todo]) {
+      expect(heard.at(-1)?.lines).toEqual([line]);
+      if (line !== todo.at(-1)) press("Next line");
+    }
+    press("From the top");
+    expect(heard.at(-1)?.lines).toEqual([facts[0]]);
+  });
+});
+
+describe("what may be said on these screens", () => {
+  it("is made of words that the ear knows", async () => {
+    const ear = (file: string) => readFile(join(import.meta.dirname, "../../public/ear", file), "utf8");
+    const lexicon = lexiconOf(await ear("words.tsv"), readManifest(JSON.parse(await ear("ear.json"))).phones);
+    const phrases = [
+      ...["today", "about lunch", "about dinner", "about breakfast", "about the insulin", "eaten elsewhere", "i ate elsewhere"],
+      ...["not eating", "i am not eating", "later", "ask me later", "for the helper", "next line", "from the top", "go back"],
+      ...["yes it is right", "no it is wrong", "away from home"],
+    ];
+    const unknown = phrases.filter((phrase) => waysToSay(phrase.split(" "), lexicon).length === 0);
+    expect(unknown).toEqual([]);
+  });
+});
