@@ -13,6 +13,7 @@ import { sayWalk } from "#words/en/steps.ts";
 import { bring, me, odileAlone, twice } from "./explore/at-table.ts";
 import { fixedCard } from "./people.ts";
 import { backgroundBooks, backgroundScenes, readingScenes } from "./reviewed-background.ts";
+import { dueScreens } from "./reviewed-due.ts";
 import { illScenes } from "./reviewed-ill.ts";
 import type { Table } from "./table.ts";
 
@@ -204,6 +205,7 @@ export function reviewedScreens(): ReviewedScreen[] {
   });
   all.push(...illScenes(CLINIC_WORDS).map((scene) => screen("An ill day", scene)));
   all.push(...backgroundScenes(CLINIC_WORDS).map((scene) => screen("Long-acting insulin", scene)));
+  all.push(...dueScreens(CLINIC_WORDS));
   all.push(...readingScenes().map((scene) => screen("A reading by itself", scene)));
   const seen = new Set<string>();
   return all.filter(({ part, lines, answers }) => {

@@ -5,7 +5,9 @@ import { units } from "#events/quantity.ts";
 import type { Refusal } from "#walk/refusal.ts";
 import { ASKING } from "#words/en/asking.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
+import { TODAY } from "#words/en/due.ts";
 import { CAUTIONS, FIXED, HELP, IN_THE_WAY, NOT_FOR, PAD_TITLE } from "#words/en/fixed.ts";
+import { HELPER } from "#words/en/helper.ts";
 import { sayRefusal } from "#words/en/refusals.ts";
 
 const readings = [
@@ -90,6 +92,8 @@ const sentences = [
   ...Object.values(ASKING),
   ...Object.values(HELP).flat(),
   ...Object.values(PAD_TITLE),
+  ...Object.values(TODAY),
+  ...Object.values(HELPER),
 ].flatMap((line) => line.split(/(?<=[.?!])\s+/));
 
 const BANNED = /\b(please|sorry|oops|invalid|valid|illegal|forbidden|just|simply|should|try|IU|U|error)\b/;
