@@ -100,14 +100,14 @@ function pen(reason: PenReason, owner: string | null): SayRefusal {
     case "not mealtime insulin":
       return say(
         "Stop. Wrong insulin",
-        `This pen holds ${reason.name}.`,
+        `Stop. This pen holds ${reason.name}.`,
         "It is long-acting. It is not for the meal.",
         "Put it down. Take the mealtime pen.",
       );
     case "not background insulin":
       return say(
         "Stop. Wrong insulin",
-        `This pen holds ${reason.name}.`,
+        `Stop. This pen holds ${reason.name}.`,
         "It is for meals. It works fast.",
         "Put it down. Take the long-acting pen.",
       );
@@ -121,7 +121,7 @@ function pen(reason: PenReason, owner: string | null): SayRefusal {
     case "another insulin than the card's":
       return say(
         "Stop. Wrong insulin",
-        `This pen holds ${reason.name}.`,
+        `Stop. This pen holds ${reason.name}.`,
         "Your card names another insulin.",
         "Put it down. Take the other pen.",
       );
@@ -176,7 +176,12 @@ export function sayRefusal(r: Refusal): SayRefusal {
     case "pen":
       return pen(r.reason, r.name);
     case "pen name":
-      return say("Stop. Wrong insulin", "The pen shows another name.", `It must say ${r.name}.`, "Put it down. Take the long-acting pen.");
+      return say(
+        "Stop. Wrong insulin",
+        "Stop. The pen shows another name.",
+        `It must say ${r.name}.`,
+        "Put it down. Take the long-acting pen.",
+      );
     case "insulin look":
       return say("Stop. Do not use it", "This insulin does not look right.", "It may not work.", "Put the pen aside. Take a new pen.");
     case "no stream":
