@@ -52,7 +52,8 @@ export function callers(house: HouseState, now: Stamp): PersonState[] {
 
 /** Is the calm question about the meal due? */
 export function mealQuestionDue(me: PersonState, now: Stamp, sure: boolean): boolean {
-  if (!me.mealQuestion) return false;
+  // An open needle is asked about first: an answer that something went wrong with the last meal would stand before it.
+  if (!me.mealQuestion || (me.walk?.injectOpened && !me.walk.injected)) return false;
   const ms = elapsed(me.mealQuestion.from, now, sure);
   return ms === null || ms >= careMinutesMs(me.card?.card ?? null, "askEatenMinutes");
 }

@@ -3,7 +3,7 @@ import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { sceneKey } from "#walk/scene-key.ts";
 import { sayWalk } from "#words/en/steps.ts";
-import { me, odileAt } from "../../kit/explore/at-table.ts";
+import { bring, me, odileAt } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
 
 const MINUTE = 60;
@@ -38,6 +38,16 @@ describe("the question about the meal", () => {
     expect(doing(t)).toContain("answer meal");
     t.send(ate);
     expect(me(t)).toMatchObject({ walk: null, mealQuestion: null });
+  });
+
+  it("waits for the question about an open needle, and comes after it", () => {
+    const t = odileAt("done").send({ do: "finish" }, { do: "open meal", person: "odile", meal: "breakfast" });
+    t.send({ do: "the first was not taken" });
+    bring(t, "inject").send({ do: "leave" });
+    t.pass(30 * MINUTE);
+    expect(doing(t)).not.toContain("answer meal");
+    t.send({ do: "turn to", person: "odile" }, { do: "needle went in", answer: "no" }, { do: "leave" });
+    expect(doing(t)).toContain("answer meal");
   });
 
   it("is not lost by a next walk that is open", () => {
