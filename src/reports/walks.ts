@@ -1,6 +1,6 @@
 // How the meal walks of one person go, for a keeper: where they are stopped, how often somebody was not sure, what was caught, and how long they take.
 // Counts and no judgement: many things make a walk longer, and the person is never told of them.
-import type { Happened } from "#events/happened.ts";
+import type { Happened, Of } from "#events/happened.ts";
 import type { LogRow } from "#events/log-port.ts";
 import { DAY, MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
@@ -34,10 +34,16 @@ export interface Walks {
   notSure: { needle: number; taken: number };
   /** Slips that were stopped before the body, by step, the most frequent first. */
   caught: StepCount[];
+  /** What was cut short: it was noted, and the walk went on. */
+  cut: { what: CutShort; times: number }[];
   /** Minutes from the first question to the needle, the middle one of the span's undisturbed walks; null: too few of them. */
   minutes: { now: number | null; before: number | null };
   growing: boolean;
 }
+
+/** Near misses that were not stopped: the names that the steps give them. */
+const CUT_SHORT = ["washing skipped", "drying cut short", "needle out early"] as const;
+type CutShort = (typeof CUT_SHORT)[number];
 
 type Row = Extract<LogRow, { readable: true }>;
 type Type = Happened["type"];
@@ -93,6 +99,9 @@ const isNotSure = (event: Happened): "needle" | "taken" | null => {
   return event.type === "near miss" && event.step === "taken" && event.detail === "do not know" ? "taken" : null;
 };
 
+const isCaught = (event: Happened): event is Of<"near miss"> =>
+  event.type === "near miss" && isNotSure(event) === null && !CUT_SHORT.some((what) => what === event.what);
+
 /**
  * Counts over the last SPAN_DAYS days before now; the span before it only for the pace. rows: of `walksSpan`, in order of their number, of everybody.
  * A walk belongs to the span in which it was opened. Rows nobody can read count nothing.
@@ -122,7 +131,11 @@ export function walksOf(rows: readonly LogRow[], person: string, now: Stamp): Wa
     stops,
     repeated: stops.filter(({ times }) => times >= REPEATED),
     notSure: { needle: unsure.filter((what) => what === "needle").length, taken: unsure.filter((what) => what === "taken").length },
-    caught: byStep(late.flatMap(({ event }) => (event.type === "near miss" && isNotSure(event) === null ? [event.step] : []))),
+    caught: byStep(late.flatMap(({ event }) => (isCaught(event) ? [event.step] : []))),
+    cut: CUT_SHORT.map((what) => ({
+      what,
+      times: late.filter(({ event }) => event.type === "near miss" && event.what === what).length,
+    })).filter(({ times }) => times > 0),
     minutes,
     growing:
       minutes.now !== null &&

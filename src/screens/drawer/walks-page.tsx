@@ -42,7 +42,7 @@ const Section = ({ heading, lines }: Lines) => (
 
 const orNone = (lines: readonly string[], none: string): readonly string[] => (lines.length > 0 ? lines : [none]);
 
-function sections({ stops, repeated, notSure, caught, minutes, growing }: Walks): Lines[] {
+function sections({ stops, repeated, notSure, caught, cut, minutes, growing }: Walks): Lines[] {
   const unsure = [
     ...(notSure.needle > 0 ? [WALKS_PAGE.needle(notSure.needle)] : []),
     ...(notSure.taken > 0 ? [WALKS_PAGE.taken(notSure.taken)] : []),
@@ -63,6 +63,13 @@ function sections({ stops, repeated, notSure, caught, minutes, growing }: Walks)
     },
     { heading: WALKS_PAGE.notSure, lines: orNone(unsure, WALKS_PAGE.sure) },
     { heading: WALKS_PAGE.caught, lines: slips.length > 0 ? [...slips, WALKS_PAGE.noBlame] : [WALKS_PAGE.noSlips] },
+    {
+      heading: WALKS_PAGE.cut,
+      lines: orNone(
+        cut.map(({ what, times }) => WALKS_PAGE.times(WALKS_PAGE.cutShort[what], times)),
+        WALKS_PAGE.noCut,
+      ),
+    },
     { heading: WALKS_PAGE.pace, lines: orNone(pace, WALKS_PAGE.tooFew) },
   ];
 }

@@ -46,6 +46,7 @@ describe("how the walks go, in the drawer", () => {
       ["Stopped on the way", "At the pen: 3 times.", "Again and again at the pen. Ask what is hard there."],
       ["Not sure", "Not sure if insulin went in: once."],
       ["Slips that were caught", "At the dial: 4 times.", "Every slip here went no further. Blame nobody for it."],
+      ["Cut short", "Nothing was cut short."],
       ["How long a walk takes", "Too few walks to tell."],
     ]);
   });
@@ -59,6 +60,7 @@ describe("how the walks go, in the drawer", () => {
       "None was stopped on the way.",
       "Nobody was unsure.",
       "None was written down.",
+      "Nothing was cut short.",
       "Too few walks to tell.",
     ]);
   });

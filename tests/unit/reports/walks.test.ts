@@ -104,6 +104,26 @@ describe("how the walks go", () => {
     ]);
   });
 
+  it("tells apart what was caught from what was cut short and went on", () => {
+    const cut = (step: "wash" | "skin" | "inject", what: string): Happened => ({ type: "near miss", step, what, detail: null });
+    const book = new Book()
+      .walk(1, [
+        [60, cut("skin", "drying cut short")],
+        [70, slip("dial")],
+      ])
+      .walk(2, [
+        [60, cut("skin", "drying cut short")],
+        [70, cut("inject", "needle out early")],
+      ]);
+    expect(book.counted()).toMatchObject({
+      caught: [{ step: "dial", times: 1 }],
+      cut: [
+        { what: "drying cut short", times: 2 },
+        { what: "needle out early", times: 1 },
+      ],
+    });
+  });
+
   it("looks at this person and this span alone", () => {
     const book = new Book()
       .walk(SPAN_DAYS + 1, [
