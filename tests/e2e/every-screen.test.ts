@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { TODAY } from "#words/en/due.ts";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
-import { REMINDER } from "#words/en/reminders.ts";
 import { PRACTICE } from "#words/en/practice.ts";
+import { REMINDER } from "#words/en/reminders.ts";
 import { bench } from "./kit/bench.ts";
 import { finger, named } from "./kit/hands.ts";
 import { answer, LUNCH, type Meal, openMeal, STOPS, type Stop, walkMeal } from "./kit/meal.ts";
@@ -97,6 +97,38 @@ describe("every screen of the person", () => {
     await faults.look(t, "loud bell");
     await answer(t, finger(t), { do: "cannot eat" });
     await faults.look(t, "sugar");
+    expect(faults.found).toEqual({});
+  });
+
+  it("keeps the rules and the sizes on an ill day, in the largest letters, however the tablet lies", async () => {
+    const t = await open({ only: "marta", prefs: { k: 2 } });
+    const faults = new Faults();
+    // One way each in turn: all of them in both were looked at once, and take twice as long.
+    let turned = false;
+    const look = async (screen: string) => {
+      turned = !turned;
+      await t.page.setViewportSize(turned ? PORTRAIT : LANDSCAPE);
+      await faults.look(t, screen);
+    };
+    const then = async (name: string, screen: string) => {
+      await press(t, name);
+      await t.stored(screen);
+      await look(screen);
+    };
+    await then(FIXED.ill, "danger signs");
+    await then("None of these", "the reading");
+    await finger(t).number(PAD_BUTTON["reading when ill"], "320");
+    await t.stored("320");
+    await press(t, "Yes, 320");
+    await t.stored("its digits");
+    await finger(t).number(PAD_BUTTON["reading when ill"], "320");
+    await t.stored("320 again");
+    await look("the card's words for a high reading");
+    await then("Go on", "the strip");
+    await then("Moderate", "the strip, read back");
+    await then("Yes, Moderate", "the card's words for these ketones");
+    await then("Go on", "a sick-day rule");
+    await then("It gets worse", "the call");
     expect(faults.found).toEqual({});
   });
 

@@ -59,7 +59,8 @@ function ketoneOffers(c: Ctx): Offer[] {
   const test = c.card?.ketones?.test ?? "blood";
   const none = press("choice", { do: "no ketone strips" });
   if (test === "blood") return [...numberOffers(c, ["ketones"]), none];
-  return [...stripLevels(test).map((level) => press("choice", { do: "read strip", level })), none];
+  // The highest first: of many answers the first few stand on the screen, and a press too high calls somebody, one too low does not.
+  return [...stripLevels(test).toReversed().map((level) => press("choice", { do: "read strip", level })), none];
 }
 
 function offers(c: Ctx): Offer[] {
@@ -67,7 +68,7 @@ function offers(c: Ctx): Offer[] {
     case "number":
       return numberOffers(c, []);
     case "call":
-      return [press("choice", { do: "finish ill" }), ...numberOffers(c, ["reading when ill"]), ...words, stop];
+      return [press("main", { do: "finish ill" }), ...numberOffers(c, ["reading when ill"]), stop];
     case "danger":
       return [press("wrong", { do: "danger signs", any: true }), press("no", { do: "danger signs", any: false })];
     case "reading":

@@ -49,7 +49,7 @@ export function sayDraft(c: Ctx): Say {
       const strip = c.card?.ketones?.test ?? "blood";
       if (slot === "ketones" && strip !== "blood") {
         const shown = ketonesWords(strip, Number(draft.text));
-        return { title: "Is this right?", lines: [`The strip shows: ${shown}.`, "Right?"], big: { value: shown, unit: "" } };
+        return { title: "Is this right?", lines: [`The strip shows: ${shown}.`, "Right?"] };
       }
       // One digit is its own read-back.
       const each = draft.text.length > 1 ? [digits(draft.text)] : [];

@@ -83,8 +83,7 @@ export function sayIll(c: Ctx): Say {
       return {
         title: "Danger signs",
         lines: [
-          "Look for danger signs first.",
-          "Does food come up again and again?",
+          "Danger sign: does food come up again and again?",
           "Fast breath, or pain in the belly?",
           "Very sleepy, or mixed up?",
           `Then call ${emergencyOf(c)}. Press One of these.`,
@@ -93,7 +92,7 @@ export function sayIll(c: Ctx): Say {
     case "call":
       return {
         title: "Call for help",
-        lines: [`Call ${emergencyOf(c)} now.`, "Tell them that you use insulin.", "Do not stay alone.", `Then call ${clinicOf(c)}.`],
+        lines: [`Call ${emergencyOf(c)} now.`, "Tell them that you use insulin.", "Do not stay alone."],
         big: { value: emergencyOf(c), unit: "" },
       };
     case "reading":
