@@ -57,7 +57,7 @@ export class Bells {
       ? sayLowCall(house, me, now)
       : me.walk.ill?.callRaised
         ? sayIllCall(house, me, now)
-      : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
+        : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
   }

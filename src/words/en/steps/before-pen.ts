@@ -73,7 +73,10 @@ export function sayReading(c: Ctx): Say {
 export function sayPlate(c: Ctx): Say {
   switch (plateStage(c)) {
     case "high advice":
-      return { title: "The reading is high", lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? "", "Do you feel ill? Press I feel ill."] };
+      return {
+        title: "The reading is high",
+        lines: ["Your reading is high. Your card says:", c.card?.high?.advice ?? "", "Do you feel ill? Press I feel ill."],
+      };
     case "exercise":
       return { title: "Hard exercise?", lines: ["Hard exercise today?"], short: ["Hard exercise?"] };
     case "number":
