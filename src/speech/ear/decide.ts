@@ -13,7 +13,7 @@ export type Decision =
 export const LIMITS = {
   /** A word must fit this much better than any other word. */
   wordMargin: 2,
-  numberMargin: 4,
+  numberMargin: 3,
   /** Short of the margin, but this near to it, the guesses are worth a question. */
   askMargin: 0.5,
   /** How much worse than free speech an answer may fit, a phone: more is somebody else's talk. */

@@ -68,6 +68,33 @@ moderate M AA D ER AH T / M AA D ER IH T
 plus P L AH S
 tubes T UW B Z / T Y UW B Z
 practice P R AE K T AH S / P R AE K T IH S
+lumps L AH M P S
+groin G R OY N
+knee N IY
+shoulder SH OW L D ER
+hip HH IH P
+outwards AW T W ER D Z
+inwards IH N W ER D Z
+found F AW N D
+gone G AO N / G AA N
+ketones K IY T OW N Z
+background B AE K G R AW N D
+reminder R IH M AY N D ER / R IY M AY N D ER
+remind R IH M AY N D / R IY M AY N D
+elsewhere EH L S W EH R / EH L S W EH
+glucagon G L UW K AH G AA N
+injected IH N JH EH K T IH D / IH N JH EH K T AH D
+awake AH W EY K
+sound S AW N D
+talk T AO K
+always AO L W EY Z
+checks CH EH K S
+front F R AH N T
+keys K IY Z
+touch T AH CH
+walk W AO K
+feels F IY L Z
+standing S T AE N D IH NG
 millimoles M IH L IY M OW L Z / M IH L AH M OW L Z
 milligrams M IH L AH G R AE M Z / M IH L IH G R AE M Z
 dl D IY EH L

@@ -23,8 +23,9 @@ def throat_of(rng, far: float):
 
 
 class Kitchen:
-    def __init__(self, spoken, noise, dev, throat: float = 1.0):
-        self.spoken, self.noise, self.dev = spoken, noise, dev
+    def __init__(self, spoken, noise, dev, throat: float = 1.0, loud: bool = False):
+        """loud: more of the noises within 10 dB of the speech."""
+        self.spoken, self.noise, self.dev, self.loud = spoken, noise, dev, loud
         self.wander(throat)
 
     def wander(self, throat: float):
@@ -39,15 +40,23 @@ class Kitchen:
     def some(self, n, share):
         return (torch.rand(n, 1, device=self.dev) < share).float()
 
-    def read(self, which, hard: bool):
-        """Clips placed into a common length with silence around, at a random speed (pitch and throat move with it)."""
+    def read(self, which, hard: bool, close: bool):
+        """Clips placed into a common length with silence around, at a random speed (pitch and throat move with it).
+        close: all brought to one length and cut near the speech, as the app's endpoint does it, with up to 0.7 s of room in all."""
         n, dev = len(which), self.dev
         rate = torch.exp(self.throat * self.u(n, -0.2, 0.2) * self.some(n, 0.75)) if hard else torch.ones(n, 1, device=dev)
         lengths = self.spoken.lengths[which][:, None]
+        if close:
+            pace = math.exp(self.throat * float(torch.empty(1).uniform_(-0.15, 0.15))) if hard else 1.0
+            rate = (pace * lengths / lengths.median()).clamp(0.75, 1.33)
         spoken = lengths / rate
-        lead, tail = self.u(n, 160, 9600), self.u(n, 160, 9600)
-        total = int((spoken + lead + tail).max().item()) // 160 * 160 + 240
-        lead = lead + torch.rand(n, 1, device=dev) * (total - spoken - lead - tail).clamp(min=0)
+        if close:
+            total = int(spoken.max().item() + torch.empty(1).uniform_(320, 11200).item()) // 160 * 160 + 240
+            lead = self.u(n, 0.15, 0.75) * (total - spoken)
+        else:
+            lead, tail = self.u(n, 160, 9600), self.u(n, 160, 9600)
+            total = int((spoken + lead + tail).max().item()) // 160 * 160 + 240
+            lead = lead + torch.rand(n, 1, device=dev) * (total - spoken - lead - tail).clamp(min=0)
         t = torch.arange(total, device=dev)[None].float()
         at = (t - lead) * rate
         if hard:  # tremor of pitch
@@ -121,10 +130,10 @@ class Kitchen:
         share = (self.u(n, 0.2, 0.9) * self.some(n, 0.15))[:, :, None]
         return torch.exp((1 - share) * f + share * slow)
 
-    def batch(self, which, hard: float):
+    def batch(self, which, hard: float, close: bool = False):
         """which: clip numbers. hard 0..1: share of the noises in use. Gives features [n][frames][40]."""
         n = len(which)
-        x, lead, spoken = self.read(which, hard > 0)
+        x, lead, spoken = self.read(which, hard > 0, close)
         total = x.shape[1]
         t = torch.arange(total, device=self.dev)[None].float()
         if hard > 0:
@@ -156,7 +165,8 @@ class Kitchen:
                 start = torch.randint(0, pick.shape[1], (n, 1), device=self.dev)
                 piece = pick.gather(1, (start + torch.arange(total, device=self.dev)[None]) % pick.shape[1])
                 piece = piece / piece.square().mean(1, keepdim=True).sqrt().clamp(min=1e-3)
-                snr = torch.where(torch.rand(n, 1, device=self.dev) < 0.6, self.u(n, 2, 18), self.u(n, 0, 30)) + (1 - hard) * 15
+                near = self.u(n, 0, 11) if self.loud else self.u(n, 2, 18)
+                snr = torch.where(torch.rand(n, 1, device=self.dev) < 0.6, near, self.u(n, 0, 30)) + (1 - hard) * 15
                 noise = noise + piece * 10 ** (-snr / 20) * self.some(n, share)
             x = x + noise
             clip = 1.0 + self.some(n, 0.06) * self.u(n, 1, 5)  # too near the microphone

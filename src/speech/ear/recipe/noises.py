@@ -86,6 +86,12 @@ def dishes(n, dev):
     return knocks(n, dev, rand(n, 0.5, 7, dev), 6, 700, 7000, 0.008, 0.18) + rand(n, 0, 0.3, dev) * coloured(n, dev)
 
 
+def clatter(n, dev):
+    """Many things at once, now near, now far: what a sink full of crockery does."""
+    many = knocks(n, dev, rand(n, 4, 25, dev), 5, 500, 6500, 0.004, 0.09) * slow(n, dev, 0.5, 4, 0.7)
+    return many + rand(n, 0, 0.6, dev) * dishes(n, dev) + rand(n, 0.02, 0.4, dev) * coloured(n, dev)
+
+
 def thumps(n, dev):
     return knocks(n, dev, rand(n, 0.5, 6, dev), 4, 60, 900, 0.01, 0.12) + rand(n, 0, 0.3, dev) * coloured(n, dev)
 
@@ -121,7 +127,7 @@ def murmur(n, dev):
     return shaped(n, dev, lambda hz: 1 / (1 + (hz / 500) ** 2.4) * (hz > 80)) * slow(n, dev, 3, 7, 0.8)
 
 
-KINDS = [(coloured, 4), (peaked, 4), (hum, 3), (fan, 4), (boiling, 4), (dishes, 3), (thumps, 2), (water, 4), (tune, 3), (beeps, 1), (murmur, 2)]
+KINDS = [(coloured, 4), (peaked, 4), (hum, 3), (fan, 4), (boiling, 5), (dishes, 4), (clatter, 3), (thumps, 2), (water, 5), (tune, 3), (beeps, 1), (murmur, 2)]
 
 
 def bank(size: int, dev) -> torch.Tensor:

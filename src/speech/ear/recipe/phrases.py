@@ -20,7 +20,10 @@ left;right;left side;right side;stomach;belly;thigh;arm;leg;upper;lower;left thi
 today;yesterday;tomorrow;a little;a lot;all;half;none;hardly any;more;less;high;low;it says high;it says low;milligrams;millimoles;
 milligrams per deciliter;millimoles per liter;units;unit;grams;gram;minutes;minute;clicks;portion;portions;slice;slices;cup;cups;
 half a cup;bowl;plate;spoon;tablespoon;teaspoon;one more;two slices;one slice;a small bowl;a glass of milk;a cup of tea;by hand;
-change it;that is all;the same;usual;take off;pen;needle;window;button;zero;keypad;digits;one by one;never mind;what;pardon;sorry""".replace("\n", "").split(";")
+change it;that is all;the same;usual;take off;pen;needle;window;button;zero;keypad;digits;one by one;never mind;what;pardon;sorry;lump;lumps;
+no lumps;a lump is gone;the lump is gone;found a lump;i found lumps;groin;knee;shoulder;hip;outwards;inwards;found;gone;i am ill;ill;ketones;
+background;background insulin;long acting;long acting insulin;practice;practice walk;reminder;later;remind me later;elsewhere;not now;
+who is speaking;who speaks;change voice""".replace("\n", "").split(";")
 SHORT_ANSWERS = """yes;no;yes;no;yes it is;no it is not;that is right;that is wrong;correct;help;help me;again;say it again;repeat;quiet;be quiet;back;go back;
 something is wrong;stop here;ready;done;go on;next;all;half;hardly any;it is sore;lump;scar;mole;not sure;i am not sure;i understand;finish;all done;
 breakfast;lunch;dinner;snack;use it;already washed;not yet;wait;change it;down;dry;wiped""".replace("\n", "").split(";")
@@ -123,6 +126,22 @@ def carrier(rng, text: str) -> str:
     return rng.choice(["it is {}", "it says {}", "about {}", "i have {}", "{} please", "that is {}", "um {}", "yes {}", "no {}", "{} i think", "my number is {}", "i took {}"]).format(text)
 
 
+LIKE = ["four one", "one four", "four", "one", "one one", "four four", "five nine", "nine five", "five", "nine", "two", "ten", "eight", "eighty", "eighteen"]
+
+
+def mistakable(rng) -> str:
+    """What the ear mixed up most: four and one, five and nine, a teen and its ten, digits said in one breath."""
+    pick = rng.random()
+    if pick < 0.35:
+        return rng.choice(LIKE) if rng.random() < 0.4 else " ".join(ONES[rng.choice([1, 1, 4, 4, 5, 9, rng.randrange(10)])] for _ in range(rng.randrange(1, 4)))
+    if pick < 0.6:
+        n = teen_or_ten(rng)
+        return small(n) + rng.choice(["", "", "", " units", " grams", " and a half"])
+    if pick < 0.8:
+        return whole(rng, 100 * rng.choice([1, 1, 4, rng.randrange(1, 6)]) + rng.choice([teen_or_ten(rng), rng.choice([1, 4, 14, 40, 41, 11])]))
+    return digits(rng.randrange(10, 600))
+
+
 class Speaker:
     """Chooses what is said next. One random source, so that a seed gives the same text."""
 
@@ -134,8 +153,13 @@ class Speaker:
         self.number_words = ONES + TENS + ["hundred", "point", "half", "and", "a"]
 
     def say(self) -> str:
-        """Numbers a little under half; the app's own phrases a third; the rest is talk that is no answer."""
+        """Numbers a little over half; the app's own phrases a third; the rest is talk that is no answer."""
         r = self.rng
+        again = r.random()
+        if again < 0.12:
+            return mistakable(r)
+        if again < 0.17:
+            return r.choice(SHORT_ANSWERS)
         kind = r.random()
         if kind < 0.14:
             return carrier(r, whole(r, r.randrange(20, 601)) + r.choice(["", "", "", "", " milligrams"]))

@@ -96,8 +96,8 @@ def main(folder, out, seconds, seed, size=192, before=None):
     spoken = Spoken(folder, dev, 14_000_000_000 if dev == "cuda" else 400_000_000)
     spoken.more()
     print(f"{len(spoken.counts)} clips, {spoken.hours:.1f} h, loaded after {time.time() - began:.0f} s", flush=True)
-    noise = bank(1500 if dev == "cuda" else 250, dev)
-    kitchen = Kitchen(spoken, noise, dev, 0.45 if before else 1.0)
+    noise = bank(3000 if dev == "cuda" else 60, dev)
+    kitchen = Kitchen(spoken, noise, dev, 1.0, loud=before is not None)
     print(f"{len(noise)} noises after {time.time() - began:.0f} s", flush=True)
     held = rng.permutation(len(spoken.counts))[: min(384 if dev == "cuda" else 96, len(spoken.counts) // 8)]  # clips of trained voices kept aside, to watch progress
 
@@ -133,14 +133,14 @@ def main(folder, out, seconds, seed, size=192, before=None):
             break
         if part > 0.8 and kitchen.throat > 0.7:
             kitchen.wander(0.7)
-        warm = min(1.0, (step + 1) / (30 if before else 300))
-        lr = (5e-4 if before else 2e-3) * warm * (0.5 * (1 + np.cos(np.pi * part)) + 0.005)
+        warm = min(1.0, (step + 1) / 300)
+        lr = (1e-3 if before else 2e-3) * warm * (0.5 * (1 + np.cos(np.pi * part)) + 0.005)
         for g in opt.param_groups:
             g["lr"] = lr
-        hard = 0.8 if before else 0.0 if part < 0.03 else min(1.0, (part - 0.03) / 0.12 + 0.2)
+        hard = 1.0 if before else 0.0 if part < 0.03 else min(1.0, (part - 0.03) / 0.12 + 0.2)
         which = free[next(stream)]
         with torch.no_grad():
-            feats = kitchen.batch(torch.tensor(which, device=dev), hard)
+            feats = kitchen.batch(torch.tensor(which, device=dev), hard, close=rng.random() < 0.34)
         scores = ear(feats)
         y, y_len = target(which)
         x_len = torch.full((len(which),), scores.shape[1], dtype=torch.long)
@@ -152,28 +152,28 @@ def main(folder, out, seconds, seed, size=192, before=None):
             opt.step()
         step += 1
         with torch.no_grad():
-            keep = min(0.99 if before else 0.999, step / (step + 20))
+            keep = min(0.9995 if before else 0.999, step / (step + 20))
             torch._foreach_mul_(list(mean.parameters()), keep)
             torch._foreach_add_(list(mean.parameters()), list(ear.parameters()), alpha=1 - keep)
         losses.append(loss.detach())
-        if time.time() - told > (120 if before else 45):
+        if time.time() - told > 45:
             told, stop = time.time(), end()
             if spoken.more():
                 free, stream = fresh()
             rates = []
-            for h in (0.0, 1.0):
+            for h, close in ((0.0, False), (0.0, True), (1.0, False), (1.0, True)):
                 wrong = all_ = 0
                 with torch.no_grad():
                     for i in range(0, len(held), 96):
                         w = held[i : i + 96]
-                        best = mean(kitchen.batch(torch.tensor(w, device=dev), h)).argmax(-1).cpu().tolist()
+                        best = mean(kitchen.batch(torch.tensor(w, device=dev), h, close)).argmax(-1).cpu().tolist()
                         for k, path in zip(w, best):
                             truth = spoken.phones[spoken.at[k] : spoken.at[k] + spoken.counts[k]].tolist()
                             wrong += distance(collapse(path), truth)
                             all_ += len(truth)
                 rates.append(100 * wrong / all_)
             print(f"{out} step {step} at {time.time() - start:.0f}/{stop - start:.0f} s, {spoken.hours:.0f} h, loss {torch.stack(losses[-200:]).mean():.3f}, lr {lr:.1e}, "
-                  f"phone errors kept aside clean {rates[0]:.1f} % kitchen {rates[1]:.1f} %", flush=True)
+                  f"phone errors kept aside clean {rates[0]:.1f} %, cut close {rates[1]:.1f} %, kitchen {rates[2]:.1f} %, cut close {rates[3]:.1f} %", flush=True)
             save(step)
     save(step)
     print(f"{out} done: {step} steps", flush=True)
