@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Dice, hash } from "./dice.ts";
 import { fetch, type Line, needPackages, speak, store } from "./synthesise.ts";
-import { BROADCAST, inDigits, type Text, textsOf } from "./texts.ts";
+import { BROADCAST, inDigits, moreTextsOf, type Text, textsOf } from "./texts.ts";
 import { HELD_OUT, type Manner, TRAINED_ON, type Voice } from "./voices.ts";
 
 /** One spoken answer. `name` decides its third and every die that falls for it. */
@@ -19,10 +19,10 @@ export type Corpus = {
 
 /** "tiny" is for the test of every build. */
 export type Size = "full" | "small" | "tiny";
-const COUNT: Record<Size, { heldOut: number; trainedOn: number; broadcast: number }> = {
-  full: { heldOut: 400, trainedOn: 100, broadcast: 30 },
-  small: { heldOut: 60, trainedOn: 10, broadcast: 6 },
-  tiny: { heldOut: 24, trainedOn: 0, broadcast: 2 },
+const COUNT: Record<Size, { heldOut: number; trainedOn: number; broadcast: number; more: number }> = {
+  full: { heldOut: 400, trainedOn: 100, broadcast: 30, more: 24 },
+  small: { heldOut: 60, trainedOn: 10, broadcast: 6, more: 4 },
+  tiny: { heldOut: 24, trainedOn: 0, broadcast: 2, more: 0 },
 };
 /** How many times each voice is recorded saying a bare yes and a bare no for the conversations. */
 export const TAKES = 6;
@@ -47,13 +47,18 @@ function again(text: Text): string {
   return Number.isInteger(n) && n > 9 ? inDigits(n) : text.words.replaceAll(" ", ", ");
 }
 
-type Planned = { clips: (Omit<Clip, "sound"> & { line: Line })[]; later: { key: string; line: Line }[]; broadcast: Line[] };
+type PlannedClip = Omit<Clip, "sound"> & { line: Line };
+type Planned = { clips: PlannedClip[]; later: { key: string; line: Line }[]; broadcast: Line[] };
+
+type Spoken = { planned: Planned; sounds: Float32Array[]; more: { clip: PlannedClip; sound: Float32Array | undefined }[] };
+
+function planClip(voice: Voice, text: Text, i: number): PlannedClip {
+  const name = `${voice.name} ${i}: ${text.words}`;
+  return { name, voice: voice.name, trainedOn: voice.trainedOn, text, line: { words: text.words, manner: manner(name) } };
+}
 
 function plan(voice: Voice, count: number, broadcast: number): Planned {
-  const clips = textsOf(voice.name, count).map((text, i) => {
-    const name = `${voice.name} ${i}: ${text.words}`;
-    return { name, voice: voice.name, trainedOn: voice.trainedOn, text, line: { words: text.words, manner: manner(name) } };
-  });
+  const clips = textsOf(voice.name, count).map((text, i) => planClip(voice, text, i));
   const numbers = voice.trainedOn ? [] : clips.filter((c) => c.text.sort === "numbers" && isFinal(c.name));
   const slowly = (name: string): Manner => ({ ...manner(name), stretch: 1.2 });
   const later = numbers.flatMap((c) =>
@@ -72,35 +77,58 @@ function plan(voice: Voice, count: number, broadcast: number): Planned {
   return { clips, later, broadcast: sentences };
 }
 
+async function spokenBy(voice: Voice, lines: readonly Line[]): Promise<Float32Array[]> {
+  const id = createHash("sha256")
+    .update(JSON.stringify([voice, lines]))
+    .digest("hex")
+    .slice(0, 12);
+  const file = join(CACHE, `${voice.name.replaceAll(" ", "-")}-${id}.pcm`);
+  const kept = await fetch(file);
+  const sounds = kept ?? (await speak(voice, lines));
+  if (!kept) await store(file, sounds);
+  return sounds;
+}
+
 /** Made once, by two programs at a time, and kept in .cache/spoken under the hash of its own plan. */
 export async function corpus(size: Size): Promise<Corpus> {
   needPackages();
   const count = COUNT[size];
   const whole: Corpus & { later: Map<string, Float32Array> } = { clips: [], later: new Map(), broadcast: [] };
   const voices = [...HELD_OUT, ...TRAINED_ON];
-  const spoken = new Map<string, { planned: Planned; sounds: Float32Array[] }>();
+  const spoken = new Map<string, Spoken>();
   const queue = [...voices];
   const work = async (): Promise<void> => {
     for (let voice = queue.shift(); voice; voice = queue.shift()) {
       const planned = plan(voice, voice.trainedOn ? count.trainedOn : count.heldOut, count.broadcast);
       const lines = [...planned.clips.map((c) => c.line), ...planned.later.map((l) => l.line), ...planned.broadcast];
-      const id = createHash("sha256")
-        .update(JSON.stringify([voice, lines]))
-        .digest("hex")
-        .slice(0, 12);
-      const file = join(CACHE, `${voice.name.replaceAll(" ", "-")}-${id}.pcm`);
-      const kept = await fetch(file);
-      const sounds = kept ?? (await speak(voice, lines));
-      if (!kept) await store(file, sounds);
-      spoken.set(voice.name, { planned, sounds });
+      const more = voice.trainedOn
+        ? []
+        : moreTextsOf(voice.name, count.more).map((text, i) => planClip(voice, text, planned.clips.length + i));
+      const moreSounds =
+        more.length === 0
+          ? []
+          : await spokenBy(
+              voice,
+              more.map((c) => c.line),
+            );
+      spoken.set(voice.name, {
+        planned,
+        sounds: await spokenBy(voice, lines),
+        more: more.map((clip, i) => ({ clip, sound: moreSounds[i] })),
+      });
     }
   };
   await Promise.all([work(), work()]);
   for (const voice of voices) {
-    const { planned, sounds } = spoken.get(voice.name) ?? { planned: { clips: [], later: [], broadcast: [] }, sounds: [] };
+    const { planned, sounds, more } = spoken.get(voice.name) ?? { planned: { clips: [], later: [], broadcast: [] }, sounds: [], more: [] };
     let next = 0;
     const sound = (): Float32Array => sounds[next++] ?? new Float32Array();
     for (const { line: _, ...clip } of planned.clips) whole.clips.push({ ...clip, sound: sound() });
+    for (const {
+      clip: { line: _, ...clip },
+      sound,
+    } of more)
+      whole.clips.push({ ...clip, sound: sound ?? new Float32Array() });
     for (const { key } of planned.later) whole.later.set(key, sound());
     for (const _ of planned.broadcast) whole.broadcast.push({ voice: voice.name, sound: sound() });
   }

@@ -10,6 +10,11 @@ const ALWAYS: readonly SpokenOffer[] = [
   { id: "quiet", phrases: ["quiet", "be quiet"] },
   { id: "back", phrases: ["back", "go back"] },
   { id: "wrong", phrases: ["something is wrong"] },
+  { id: "voice", phrases: ["who speaks"] },
+  { id: "louder", phrases: ["louder", "speak louder"] },
+  { id: "softer", phrases: ["softer", "speak softer"] },
+  { id: "slower", phrases: ["slower", "speak slower"] },
+  { id: "faster", phrases: ["faster", "speak faster"] },
   { id: "stop", phrases: ["stop here", "leave this"] },
 ];
 const offers = (...said: readonly string[][]): SpokenOffer[] => [...said.map((phrases) => ({ id: phrases[0] ?? "", phrases })), ...ALWAYS];

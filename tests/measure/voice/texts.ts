@@ -117,6 +117,18 @@ export function textsOf(voice: string, count: number): Text[] {
   });
 }
 
+/** How the tablet itself is told to speak, at any question. */
+const VOICE = ["louder", "speak louder", "softer", "speak softer", "slower", "speak slower", "faster", "speak faster", "who speaks"];
+
+/** Said beside the others, so that those stay the same. */
+export function moreTextsOf(voice: string, count: number): Text[] {
+  const dice = new Dice(`more texts of ${voice}`);
+  return Array.from({ length: count }, () => {
+    const words = dice.pick(VOICE);
+    return { sort: "commands", asked: dice.pick(COMMANDS).asked, words, means: words };
+  });
+}
+
 /** Sentences such as a radio or a television says: none of them an answer. */
 export const BROADCAST: readonly string[] = [
   "and now the weather for the north, where rain will spread from the west this afternoon",

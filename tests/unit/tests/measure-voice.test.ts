@@ -6,7 +6,7 @@ import { isSwap } from "../../measure/voice/dialogue.ts";
 import { Dice } from "../../measure/voice/dice.ts";
 import { Kitchen } from "../../measure/voice/kitchen.ts";
 import { HEARINGS } from "../../measure/voice/questions.ts";
-import { textsOf } from "../../measure/voice/texts.ts";
+import { moreTextsOf, textsOf } from "../../measure/voice/texts.ts";
 import { RATE, resample } from "../../measure/voice/wav.ts";
 
 describe("the measure of the ear", () => {
@@ -17,11 +17,19 @@ describe("the measure of the ear", () => {
   });
 
   it("says nothing that the app would understand as something else than is meant", () => {
-    const wrong = textsOf("somebody", 600).filter(({ words, asked, sort, means }) => {
+    const wrong = [...textsOf("somebody", 600), ...moreTextsOf("somebody", 60)].filter(({ words, asked, sort, means }) => {
       const u = understand({ text: words, alternatives: [] }, HEARINGS[asked].offers);
       return sort === "numbers" ? u.kind !== "number" || u.text !== means : u.kind !== "offer" || (sort === "yes/no" && u.id !== means);
     });
     expect(wrong).toEqual([]);
+  });
+
+  it("says no number that its question does not allow", () => {
+    const out = textsOf("somebody", 2000).filter(({ sort, asked, means }) => {
+      const { range } = HEARINGS[asked];
+      return sort === "numbers" && range !== undefined && (Number(means) < range.low || Number(means) > range.high);
+    });
+    expect(out).toEqual([]);
   });
 
   it("keeps about a third for the final figure", () => {
