@@ -1,13 +1,17 @@
 import { secondsOnCleanWalk } from "../kit/clean-walk.ts";
 import { explore, runByChance } from "../kit/explore/explore.ts";
 import { EXPLORATIONS } from "../kit/explore/households.ts";
+import { BACKGROUND_EXPLORATIONS } from "../kit/explore/households-background.ts";
 import { PLANTED } from "../kit/explore/planted.ts";
+import { PLANTED_BACKGROUND } from "../kit/explore/planted-background.ts";
 import { PROMISES } from "../kit/explore/promises.ts";
 import { engine } from "../kit/explore/world.ts";
 import type { Measured } from "./measured.ts";
 
 /** Steps of one run by chance. */
 const STEPS = 250;
+const ALL = [...EXPLORATIONS, ...BACKGROUND_EXPLORATIONS];
+const FAULTS = [...PLANTED, ...PLANTED_BACKGROUND];
 
 /**
  * The promises of the walk: every move in every state with a key of its own, long runs by chance beside them, and the planted faults.
@@ -15,7 +19,7 @@ const STEPS = 250;
  */
 export async function measure([runs = "10"]: readonly string[] = []): Promise<Measured> {
   const total = { states: 0, transitions: 0, randomRuns: 0, outside: 0, violations: 0 };
-  const rows = EXPLORATIONS.map((x) => {
+  const rows = ALL.map((x) => {
     const found = explore(x, engine);
     let outside = 0;
     let violations = found.violations.length;
@@ -31,8 +35,8 @@ export async function measure([runs = "10"]: readonly string[] = []): Promise<Me
     total.violations += violations;
     return { exploration: x.name, states: found.keys.size, transitions: found.transitions, outside, violations };
   });
-  const caught = PLANTED.filter((p) => {
-    const x = EXPLORATIONS.find((e) => e.name === p.exploration);
+  const caught = FAULTS.filter((p) => {
+    const x = ALL.find((e) => e.name === p.exploration);
     return x !== undefined && explore(x, p.engine, { stopAt: p.promise }).violations.some((v) => v.promise === p.promise);
   });
   const spoken = Math.max(secondsOnCleanWalk("fixed units"), secondsOnCleanWalk("bands"), secondsOnCleanWalk("ratio"));
@@ -41,7 +45,7 @@ export async function measure([runs = "10"]: readonly string[] = []): Promise<Me
     figures: {
       ...total,
       promises: PROMISES.length,
-      planted: PLANTED.length,
+      planted: FAULTS.length,
       plantedCaught: caught.length,
       spokenSecondsCleanWalk: Math.round(spoken * 10) / 10,
     },
