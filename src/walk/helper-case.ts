@@ -5,9 +5,10 @@ import { bellNow } from "./bell.ts";
 import type { ReadingKept } from "./day.ts";
 import type { HouseState, PersonState } from "./state.ts";
 
-/** A low whose call is raised, or a meal bell past the latest minute. */
+/** A low or a danger sign whose call is raised, or a meal bell past the latest minute. */
 export function calls(me: PersonState, now: Stamp, sure: boolean): boolean {
   if (me.walk?.low) return me.walk.low.callRaised;
+  if (me.walk?.ill?.callRaised) return true;
   return me.bell !== null && bellNow(me.bell, now, sure).level === "loud";
 }
 

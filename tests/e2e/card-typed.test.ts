@@ -42,7 +42,7 @@ async function types(t: Tablet, hand: Hand, hands: KeeperHands): Promise<void> {
   // Blind: nothing of the first typing is to be seen.
   expect(await t.page.getByLabel("Name of the mealtime insulin", { exact: true }).inputValue()).toBe("");
   await hands.fillIn(draft, "Compare both typings");
-  await comesTo(t, "Read aloud: Insulin and dates (1 of 10)");
+  await comesTo(t, "Read aloud: Insulin and dates (1 of 11)");
   for (let part = 1; part <= 10; part++) {
     expect(await heading(t)).toMatch(new RegExp(`\\(${part} of 10\\)$`));
     await hands.press("I read it. It matches");

@@ -36,10 +36,13 @@ function sayLastReading(me: PersonState, now: Stamp): string {
 export function helperPage(house: HouseState, me: PersonState, now: Stamp): { facts: string[]; todo: string[] } {
   const { name } = me.person;
   const call = house.household?.emergencyNumber ?? "the emergency number";
+  // On an ill day sugar is for a low reading alone, and the low walk says so then.
+  const ill = me.walk?.ill?.callRaised === true && !me.walk.low;
   const kit = me.person.glucagonSteps ? ["A glucagon kit is here. Use it by its leaflet."] : [];
   return {
     facts: [
       `${name} needs help. The number to call: ${call}.`,
+      ...(ill ? [`${name} is ill, and may be in danger.`] : []),
       ...sayDose(me, now),
       EATEN[hasEaten(me)],
       sayLastReading(me, now),
@@ -47,7 +50,9 @@ export function helperPage(house: HouseState, me: PersonState, now: Stamp): { fa
     ],
     todo: [
       "Open the front door.",
-      `Awake, and can swallow? Give ${gramsOf(careNumber(me.card?.card ?? null, "treatGrams"))} of sugar.`,
+      ...(ill
+        ? ["Awake? Measure the glucose."]
+        : [`Awake, and can swallow? Give ${gramsOf(careNumber(me.card?.card ?? null, "treatGrams"))} of sugar.`]),
       "Not awake? Nothing by mouth. No insulin.",
       "Turn them on their side.",
       ...kit,

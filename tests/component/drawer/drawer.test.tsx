@@ -222,12 +222,12 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
       for (const box of screen.getAllByRole("checkbox")) space(box);
       await enter("Go on");
     }
-    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 10)");
+    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 11)");
     await enter("I read it. It matches");
     expect(screen.getByText("71 to 140 mg/dL: 4 units")).toBeTruthy();
     expect(buttons()).not.toContain("Sign the card");
     for (let i = 0; i < 7; i++) await enter("I read it. It matches");
-    expect(heading()).toBe("Read aloud: Care (9 of 10)");
+    expect(heading()).toBe("Read aloud: Care (9 of 11)");
     expect(document.querySelector("dd")?.textContent).toBe("20 seconds (blank on the card: the usual)");
     await readAll();
     await enter("Sign the card");
@@ -265,7 +265,7 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
     expect(screen.getByLabelText<HTMLInputElement>("Dinner: units").value).toBe("80");
     type("Dinner: units", "8");
     await enter("Compare both typings");
-    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 10)");
+    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 11)");
   });
 
   it("asks about an odd number before the reading aloud, each line by itself", async () => {

@@ -8,6 +8,7 @@ import { Table } from "../../kit/table.ts";
 
 const ORDER: readonly AlertKind[] = [
   "low, call raised",
+  "danger sign, call raised",
   "meal bell, loud",
   "meal bell, insistent",
   "meal bell, calling",
@@ -31,6 +32,7 @@ describe("the alert ladder", () => {
 
   it("gives one tone to a level, and the loud one to level 3 alone", () => {
     expect(ALERTS.map(({ level, tone }) => [level, tone])).toEqual([
+      [3, "loud"],
       [3, "loud"],
       [3, "loud"],
       [2, "insistent"],
