@@ -54,6 +54,8 @@ no N OW
 i'm AY M
 clumped K L AH M P T
 see S IY
+ran R AE N
+forgot F ER G AA T / F AH G AA T
 stands S T AE N D Z
 glargine G L AA R JH IY N / G L AA JH IY N
 detemir D EH T AH M IH R / D EH T AH M IY R

@@ -1,9 +1,14 @@
+import { readFile } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
 import { spokenOffers } from "#app/spoken-offers.ts";
+import { expected } from "#speech/ear/answers.ts";
+import { lexiconOf } from "#speech/ear/lexicon.ts";
+import { readManifest } from "#speech/ear/manifest.ts";
 import { understand } from "#speech/understand.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { sayInjected } from "#words/en/daybook.ts";
+import { PRACTICE } from "#words/en/practice.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { me, odileAt, walk } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
@@ -50,6 +55,18 @@ describe("the window after the needle", () => {
     t.send(left("2"), { do: "agree number" });
     expect(stored(t)).toMatchObject([{ units: 4, left: 2, certain: true, known: "read" }]);
     expect(walk(t).mishap).toBe("number left in the window");
+  });
+});
+
+describe("the answers at the window", () => {
+  it("are words that the ear knows, and so are those of practice", async () => {
+    const folder = new URL("../../../public/ear/", import.meta.url);
+    const { phones } = readManifest(JSON.parse(await readFile(new URL("ear.json", folder), "utf8")));
+    const lexicon = lexiconOf(await readFile(new URL("words.tsv", folder), "utf8"), phones);
+    const heard = (t: Table) => spokenOffers(offers(t.state, t.now), t.state).offers;
+    const practice = { id: "practice", phrases: [PRACTICE.title.toLowerCase(), PRACTICE.start.toLowerCase()] };
+    for (const list of [heard(atWindow()), heard(atWindow().send({ do: "window not seen" })), [practice]])
+      expect(expected({ offers: list }, lexicon).unheard).toEqual([]);
   });
 });
 
