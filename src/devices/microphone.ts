@@ -14,39 +14,69 @@ export interface Microphone {
 const RATE = 16_000;
 const LET_GO_MS = 60_000;
 
-interface Line {
+/** Where blocks are made. Kept for as long as the page: its worklet is fetched once, and never in a walk without a network. */
+interface Cutter {
   context: AudioContext;
-  stream: MediaStream;
+  blocks: AudioWorkletNode;
 }
 
-/** Echo is cancelled and level evened by the browser; noise is left to the ear, which learned with it. */
-async function connect(onBlock: (block: Float32Array) => void): Promise<Line> {
-  const stream = await navigator.mediaDevices.getUserMedia({
-    audio: { echoCancellation: true, noiseSuppression: false, autoGainControl: true, channelCount: 1 },
-  });
+interface Line {
+  cutter: Cutter;
+  stream: MediaStream;
+  source: MediaStreamAudioSourceNode;
+}
+
+async function cutterOf(onBlock: (block: Float32Array) => void): Promise<Cutter> {
   const context = new AudioContext({ sampleRate: RATE });
   try {
     await context.audioWorklet.addModule(worklet);
     const blocks = new AudioWorkletNode(context, "blocks");
     blocks.port.onmessage = (e: MessageEvent<Float32Array>) => onBlock(e.data);
-    context.createMediaStreamSource(stream).connect(blocks);
-    await context.resume();
-    return { context, stream };
+    return { context, blocks };
   } catch (error) {
-    letGo({ context, stream });
+    void context.close().catch(() => {});
     throw error;
   }
 }
 
-function letGo({ context, stream }: Line): void {
-  for (const track of stream.getTracks()) track.stop();
-  void context.close().catch(() => {});
+/** Echo is cancelled and level evened by the browser; noise is left to the ear, which learned with it. */
+async function connect(cut: () => Promise<Cutter>): Promise<Line> {
+  const stream = await navigator.mediaDevices.getUserMedia({
+    audio: { echoCancellation: true, noiseSuppression: false, autoGainControl: true, channelCount: 1 },
+  });
+  try {
+    const cutter = await cut();
+    const source = cutter.context.createMediaStreamSource(stream);
+    source.connect(cutter.blocks);
+    await cutter.context.resume();
+    return { cutter, stream, source };
+  } catch (error) {
+    stop(stream);
+    throw error;
+  }
+}
+
+const stop = (stream: MediaStream): void => stream.getTracks().forEach((track) => void track.stop());
+
+function letGo({ cutter, stream, source }: Line): void {
+  stop(stream);
+  source.disconnect();
+  void cutter.context.suspend().catch(() => {});
 }
 
 export function microphone(): Microphone {
   let line: Promise<Line> | null = null;
+  let cutter: Promise<Cutter> | null = null;
   let listener: ((block: Float32Array) => void) | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const cut = (): Promise<Cutter> => {
+    cutter ??= cutterOf((block) => listener?.(block)).catch((error: unknown) => {
+      cutter = null;
+      throw error;
+    });
+    return cutter;
+  };
 
   return {
     async state() {
@@ -61,7 +91,7 @@ export function microphone(): Microphone {
     async open(onBlock) {
       clearTimeout(timer);
       listener = onBlock;
-      line ??= connect((block) => listener?.(block));
+      line ??= connect(cut);
       const mine = line;
       try {
         const { stream } = await mine;
