@@ -18,14 +18,21 @@ export interface PenQuestion {
   others: readonly Pen[];
   /** The insulin of the card in force; null while there is none. */
   cardInsulin: { id: string; name: string } | null;
+  /** Its background insulins, each once. */
+  cardBackground: readonly { id: string; name: string }[];
 }
 
 /** Leaflets go from 10 to 56 days (facts of the trade, leaflets differ); typed in, never inferred. */
 const IN_USE = { least: 1, most: 84, decimals: 0 };
 
-function insulinOf(r: Reader, q: PenQuestion): { insulinId: string; insulinName: string } {
-  if (q.cardInsulin && r.choice("pen.insulin", ["card", "other"]) === "card")
-    return { insulinId: q.cardInsulin.id, insulinName: q.cardInsulin.name };
+/** "The card's" of a long-acting pen is its background insulin; where it names none or two, the name is typed. */
+function insulinOf(r: Reader, q: PenQuestion, kind: Pen["kind"]): { insulinId: string; insulinName: string } {
+  if (q.cardInsulin && r.choice("pen.insulin", ["card", "other"]) === "card") {
+    const [only, another] = kind === "long-acting" ? q.cardBackground : [q.cardInsulin];
+    if (only && !another) return { insulinId: only.id, insulinName: only.name };
+    r.note("pen.insulin", { why: "not chosen" });
+    return { insulinId: "", insulinName: "" };
+  }
   const insulinName = r.text("pen.insulinName", 60);
   return { insulinId: insulinId(insulinName, r.number("pen.unitsPerMl", { least: 40, most: 500, decimals: 0 })), insulinName };
 }
@@ -54,11 +61,12 @@ export function addPen(draft: Draft, q: PenQuestion): PenSet {
   if (r.raw("pen.device") === "syringe") return { ok: false, notFor: "syringes" };
   if (r.raw("pen.device") === "pump") return { ok: false, notFor: "pumps" };
   r.choice("pen.device", ["pen"]);
+  const kind = r.choice("pen.kind", ["mealtime", "long-acting", "premixed"]);
   const pen: Pen = {
     id: q.id,
     person: q.person,
-    kind: r.choice("pen.kind", ["mealtime", "long-acting", "premixed"]),
-    ...insulinOf(r, q),
+    kind,
+    ...insulinOf(r, q, kind),
     cloudy: r.choice("pen.cloudy", ["no", "yes"]) === "yes",
     mark: markOf(r, q.others),
     unitsPerClick: r.choice("pen.unitsPerClick", ["0.5", "1", "2", "5"]),

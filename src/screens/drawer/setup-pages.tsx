@@ -9,6 +9,7 @@ import { addPerson, changePerson, draftOfPerson } from "#keeping/people.ts";
 import type { Draft, NotFor, Problem } from "#keeping/problem.ts";
 import { BigButton } from "#ui/button.tsx";
 import type { NoticeProps } from "#ui/notice.tsx";
+import { backgroundInsulins } from "#walk/insulin.ts";
 import type { PersonState } from "#walk/state.ts";
 import { DRAWER, NOT_FOR_TODO, notFor } from "#words/en/drawer.ts";
 import { HOUSEHOLD, KEEPER, penSections, personSections } from "./forms/other-specs.ts";
@@ -179,13 +180,14 @@ export function PenPage({ drawer, keep, me, onDone, ...page }: PageProps & { me:
   const others = Object.values(drawer.house.people).flatMap((p) => p.pens.flatMap((kept) => (kept.retired ? [] : [kept.pen])));
   const [id] = useState(() => drawer.newId());
   const cardInsulin = me.card?.card.insulin ?? null;
+  const cardBackground = backgroundInsulins(me.card?.card ?? null);
   return (
     <FormPage
       {...page}
       title={DRAWER.penTitle(me.person.name)}
       sections={penSections(page.draft, cardInsulin !== null)}
       save={DRAWER.save}
-      decide={(draft) => addPen(draft, { id, person: me.person.id, today: drawer.today, others, cardInsulin })}
+      decide={(draft) => addPen(draft, { id, person: me.person.id, today: drawer.today, others, cardInsulin, cardBackground })}
       store={(events) => keep(me.person.id, events)}
       onDone={onDone}
     />

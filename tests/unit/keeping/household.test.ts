@@ -102,6 +102,7 @@ describe("a new pen", () => {
     today: "2026-06-03",
     others: [],
     cardInsulin: { id: "lispro-100", name: "insulin lispro" },
+    cardBackground: [],
   };
 
   it("is set up as typed, in a shape the log takes", () => {
@@ -129,6 +130,17 @@ describe("a new pen", () => {
   it("may be unopened, and need not say how much is in it", () => {
     const set = addPen({ ...pen, "pen.openedOn": "", "pen.unitsWhenOpened": "" }, q);
     expect(set.ok && set.events[0]).toMatchObject({ pen: { openedOn: null, unitsWhenOpened: null } });
+  });
+
+  it("takes the card's background insulin for a long-acting pen, and never its mealtime insulin", () => {
+    const night = { ...pen, "pen.kind": "long-acting", "pen.insulin": "card" };
+    const glargine = { id: "glargine-100", name: "insulin glargine" };
+    const set = addPen(night, { ...q, cardBackground: [glargine] });
+    expect(set.ok && set.events[0]).toMatchObject({ pen: { insulinId: "glargine-100", insulinName: "insulin glargine" } });
+    expect(whys(addPen(night, q))).toEqual(["pen.insulin: not chosen"]);
+    expect(whys(addPen(night, { ...q, cardBackground: [glargine, { id: "nph-100", name: "insulin isophane" }] }))).toEqual([
+      "pen.insulin: not chosen",
+    ]);
   });
 
   it("names another insulin and its strength where it is not the card's", () => {
