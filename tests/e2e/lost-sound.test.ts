@@ -4,7 +4,7 @@ import type { Happened } from "#events/happened.ts";
 import { spokenSeconds } from "#speech/pace.ts";
 import { hungAfterMs } from "#speech/voice-browser.ts";
 import { GUARDS } from "#walk/guards.ts";
-import { FIXED } from "#words/en/fixed.ts";
+import { FIXED, IN_THE_WAY } from "#words/en/fixed.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { answerAloud } from "./kit/aloud.ts";
 import { bench } from "./kit/bench.ts";
@@ -58,6 +58,23 @@ describe("a tablet that cannot hear", () => {
     await doseIsSaid(t);
     await t.page.waitForTimeout(1000);
     expect((await counts(t)).listenings).toBe(0);
+  });
+});
+
+describe("an ear that dies while it listens", () => {
+  it("is told at once, and the dose is told by touch", async () => {
+    const t = await tablet({});
+    await workerIs(t, "ear/", "ready");
+    await workerIs(t, "voice/", "ready");
+    await walkMeal(t, finger(t), LUNCH, "reading");
+    await t.page.getByText(FIXED.listening).first().waitFor({ timeout: 20_000 });
+    await t.page.evaluate(() => (globalThis as SoundGlobal).sound.kill("ear/", "with an error"));
+    const [gone] = IN_THE_WAY.deaf;
+    await t.page.getByText(gone).first().waitFor({ timeout: 5000 });
+    await overheard(t, gone, ({ caption }) => caption === gone);
+    const { listenings } = await counts(t);
+    await toTheDose(t, "reading");
+    expect((await counts(t)).listenings).toBe(listenings);
   });
 });
 
