@@ -3,7 +3,7 @@ import type { DoseCard } from "#events/card.ts";
 import type { Happened, Of } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
-import type { Person } from "#events/person.ts";
+import type { Household, Person } from "#events/person.ts";
 import { units } from "#events/quantity.ts";
 import type { NewFact } from "#walk/decide.ts";
 import { backgroundOnlyCard, correctionOnlyCard, fixedPlusCard, fixedTableCard, gridCard, premixedCard, servingsCard } from "../cards.ts";
@@ -34,10 +34,16 @@ export interface InHouse {
   pens: readonly Pen[];
 }
 
+/** Quiet all day: reminders are walked in households-reminders.ts. */
+const household: Household = {
+  kind: "home",
+  emergencyNumber: "911",
+  country: "US",
+  quietHours: { from: "00:00", until: "00:00" },
+};
+
 export function begin(people: readonly InHouse[]): NewFact[] {
-  const facts: NewFact[] = [
-    { person: null, walk: null, event: { type: "household begun", household: { kind: "home", emergencyNumber: "911", country: "US" } } },
-  ];
+  const facts: NewFact[] = [{ person: null, walk: null, event: { type: "household begun", household } }];
   for (const { person, card, pens } of people) {
     const own = (event: Happened): NewFact => ({ person: person.id, walk: null, event });
     facts.push(own({ type: "person added", person }));

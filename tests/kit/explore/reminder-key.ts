@@ -1,6 +1,6 @@
-// What a reminder depends on, for the state key. Nothing for a person without meal hours and background doses outside the quiet hours.
+// What a reminder depends on, for the state key. Nothing for a person without meal hours: the house of every other exploration is quiet all day.
 // Kept apart: per meal and background dose of today where its hours stand, whether a call for it was stored and how it was answered; quiet hours or not;
-// the minute of the day where there are meal hours (their exploration moves in half hours); a left walk just now or longer ago.
+// the minute of the day, since their exploration moves in half hours; a left walk just now or longer ago.
 // Taken as one: other days, the exact minute of a call.
 import type { Stamp } from "#events/stamp.ts";
 import { isQuietHour } from "#rules/time/house-hours.ts";

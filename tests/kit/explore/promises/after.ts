@@ -8,6 +8,8 @@ import { firstBroken, type PromiseCheck, stampOf, wanted } from "./shape.ts";
 const MINUTE = 60_000;
 /** Three treatments, then a call (JBDS 01, 2020). */
 const MOST_ROUNDS = 3;
+/** One less where nobody is known to hear a call: our choice. */
+const MOST_ROUNDS_UNHEARD = 2;
 /** Our own bound: a low that nobody answers for this long has been called, whatever the walk waits for (15 minutes of waiting included). */
 const UNANSWERED_AT_MOST = 45 * MINUTE;
 
@@ -153,7 +155,8 @@ const thirteenth: PromiseCheck = {
       const lowAgain =
         (s.event.type === "reading taken" && isLow(s.event.glucose, s.a.card?.card ?? null)) ||
         (s.event.type === "meter word read" && s.event.word === "LO");
-      if (lowAgain && w.sugars >= MOST_ROUNDS && !called) return `still low after ${w.sugars} treatments and nobody is called`;
+      const most = turn.before.house.household?.hearer ? MOST_ROUNDS : MOST_ROUNDS_UNHEARD;
+      if (lowAgain && w.sugars >= most && !called) return `still low after ${w.sugars} treatments and nobody is called`;
       return null;
     }) ??
     (wanted(turn)?.do === "cannot swallow" && !turn.decision.facts.some((f) => f.event.type === "call raised")
