@@ -142,8 +142,14 @@ describe("every screen of the person", () => {
     await faults.look(t, "today");
     await press(t, FIXED.ok);
     // Marta's lunch ends at half past two.
+    expect(await t.tones()).toEqual([]);
     await t.pass(111 * 60);
     await t.stored("the reminder");
+    await t.run(2000);
+    const rung = await t.tones();
+    expect(new Set(rung.map((hz) => Math.round(hz)))).toContain(523);
+    await t.run(10_000);
+    expect(await t.tones()).toEqual(rung);
     await faults.look(t, "kitchen, reminded");
     await press(t, REMINDER.meal("lunch"));
     await press(t, "● Marta");
