@@ -7,8 +7,12 @@ import type { Ctx } from "#walk/context.ts";
 
 export const illBegins = (because: IllBecause): Happened[] => [{ type: "ill began", because }];
 
-/** A reading for which the card wants ketones looked for, in whatever walk it was taken. */
+/** A meal walk says the card's words for a high reading at the plate; walks without one say them here. */
+const saysHere = ({ walk, card }: Ctx, glucose: Glucose): boolean =>
+  walk.kind !== "meal" && card?.high != null && glucose.value >= card.high.value;
+
+/** A reading for which the card wants ketones looked for, or has words, in whatever walk it was taken. */
 export function afterHigh(c: Ctx, glucose: Glucose): Happened[] {
-  const rule = c.card?.glucoseUnit === glucose.unit ? c.card.ketones : undefined;
-  return ketonesDue(rule, { glucose, word: null }, false) && !c.walk.ill ? illBegins("high reading") : [];
+  if (c.walk.ill || c.card?.glucoseUnit !== glucose.unit) return [];
+  return ketonesDue(c.card.ketones, { glucose, word: null }, false) || saysHere(c, glucose) ? illBegins("high reading") : [];
 }

@@ -60,7 +60,12 @@ function ketoneOffers(c: Ctx): Offer[] {
   const none = press("choice", { do: "no ketone strips" });
   if (test === "blood") return [...numberOffers(c, ["ketones"]), none];
   // The highest first: of many answers the first few stand on the screen, and a press too high calls somebody, one too low does not.
-  return [...stripLevels(test).toReversed().map((level) => press("choice", { do: "read strip", level })), none];
+  return [
+    ...stripLevels(test)
+      .toReversed()
+      .map((level) => press("choice", { do: "read strip", level })),
+    none,
+  ];
 }
 
 function offers(c: Ctx): Offer[] {
@@ -85,13 +90,19 @@ function offers(c: Ctx): Offer[] {
   }
 }
 
+/** A number that is high, in somebody who feels well, by a card that wants no ketones for it. */
+function wasAll(c: Ctx): boolean {
+  const { ill } = c.walk;
+  return ill?.because === "high reading" && !ill.feelsIll && !ketonesDue(c.card?.ketones, ill.reading, false);
+}
+
 /** What was heard last. Whoever feels well has nothing more to hear once the card's line for the ketones was said. */
 function heard(c: Ctx): Happened[] {
   const { ill } = c.walk;
   const rules = ill?.rulesHeard ?? 0;
   switch (illStage(c)) {
     case "high":
-      return [{ type: "ill advice heard", what: "high", rules }];
+      return [{ type: "ill advice heard", what: "high", rules }, ...(wasAll(c) ? ended(c) : [])];
     case "result":
       return [{ type: "ill advice heard", what: "ketones", rules }, ...(ill?.because === "high reading" && !ill.feelsIll ? ended(c) : [])];
     case "rule":

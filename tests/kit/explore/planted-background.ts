@@ -6,6 +6,12 @@ import { eachPerson, forgetting, guards, instead, losing, type Planted } from ".
 export const PLANTED_BACKGROUND: readonly Planted[] = [
   {
     promise: 1,
+    fault: "a reading walk tells a dose",
+    exploration: "reading walk",
+    engine: instead("walk ended", () => ({ type: "dose heard" })),
+  },
+  {
+    promise: 1,
     fault: "background insulin is told in a low",
     exploration: "background readings",
     engine: guards({

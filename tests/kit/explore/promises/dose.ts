@@ -35,6 +35,7 @@ const first: PromiseCheck = {
       if (s.event.type === "card silent" && s.w?.background && s.event.why.includes("reading") && !s.w.lowOpen)
         return "background insulin blocked by a reading that is not there";
       if (s.event.type !== "dose told" && s.event.type !== "dose heard" && s.event.type !== "inject opened") return null;
+      if (s.w?.kind === "reading") return `${s.event.type} in a reading walk`;
       if (!s.w || s.w.lowOpen) return `${s.event.type} in a low`;
       const fault = readingFault(s, s.w);
       return fault === null ? null : `${s.event.type} ${fault}`;
