@@ -220,7 +220,11 @@ export const EXPLORATIONS: readonly Exploration[] = [
     around: seconds(16 * 60, 3 * 3600),
     follows: all(
       (i, w) =>
-        (i.do === "report" && !w.house.people.odile?.walk?.low && !w.house.people.odile?.walk?.ill) ||
+        // An ill day, and half a meal, are walked in explorations of their own (households-ill.ts).
+        (i.do === "report" &&
+          !["feeling ill", "half eaten"].includes(i.mishap) &&
+          !w.house.people.odile?.walk?.low &&
+          !w.house.people.odile?.walk?.ill) ||
         without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),
       // A low that follows is walked in the explorations about lows: here it is treated once and ends.
       (i, w) => !w.house.people.odile?.walk?.low || not("cannot swallow", "no meter", "eating", "answer meal")(i, w),
@@ -349,7 +353,11 @@ export const EXPLORATIONS: readonly Exploration[] = [
   oneKind("fixed and a table", "the same units each time, and a table of corrections", fixedTableCard),
   oneKind("correction only", "nothing for the food", correctionOnlyCard),
   oneKind("premixed", "cloudy insulin that never corrects, with a table that would", premixedTableCard),
-  oneKind("background only", "no dose for any meal", backgroundOnlyCard),
+  oneKind("background only", "no dose for any meal", {
+    ...backgroundOnlyCard,
+    // In the quiet hours: reminders are looked at in households-reminders.ts.
+    background: (backgroundOnlyCard.background ?? []).map((line) => ({ ...line, at: "22:30" })),
+  }),
   {
     ...base,
     name: "next card",
