@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { plateWords } from "#words/en/plate.ts";
 import { bench } from "./kit/bench.ts";
@@ -65,11 +66,13 @@ describe.each(BACKS)("Back, %s,", (_how, back) => {
 
   it("goes from the body chart to the day, and from the day to the kitchen", async () => {
     const t = await open({ voice: "speaks and listens" });
-    await press(t, FIXED.more);
+    await press(t, TODAY.title);
     await press(t, FIXED.dayBook);
     await press(t, "Body chart");
     await back(t);
     await sees(t, "Body chart");
+    await back(t);
+    await sees(t, TODAY.right);
     await back(t);
     await sees(t, FIXED.meal);
   });

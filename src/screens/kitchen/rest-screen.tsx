@@ -126,7 +126,13 @@ export function RestScreen({ house, now, buttons, stays, behind, onDrawer, ...co
           <span class="big-value">{clock(now)}</span>
           <span>
             {dayAndMonth(now)}
-            {atRest ? calm.map((line) => <span class="clock-due">{line}</span>) : null}
+            {atRest
+              ? calm.map((line, i) => (
+                  <span class="clock-due" data-current={common.speaking === i ? "yes" : undefined}>
+                    {line}
+                  </span>
+                ))
+              : null}
             {house.household?.kind === "demo" ? <span class="clock-note">{FIXED.demo}</span> : null}
           </span>
         </p>
