@@ -36,7 +36,7 @@ describe("the kitchen screen", () => {
     expect(await screenFaults(t)).toEqual([]);
     const all = await kitchenButtons(t);
     expect(all.slice(0, 2)).toEqual([carryOn(t), FIXED.low]);
-    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, TODAY.title, FIXED.reading].toSorted());
+    expect(all.toSorted()).toEqual([carryOn(t), FIXED.low, FIXED.didI, FIXED.meal, TODAY.title, FIXED.reading, FIXED.ill].toSorted());
   });
 
   it("asks about the meal on its first page, with the day book and the rest behind Today", async () => {
