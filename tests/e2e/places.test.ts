@@ -10,6 +10,7 @@ import { directions } from "#rules/body/directions.ts";
 import { siteCode } from "#rules/body/site-code.ts";
 import { BODY_SHEET } from "#words/en/body-sheet.ts";
 import { DAY_BOOK } from "#words/en/daybook.ts";
+import { TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { fromLabel, LUMPS, partLabel } from "#words/en/lumps.ts";
 import { sayPlace } from "#words/en/places.ts";
@@ -161,7 +162,7 @@ describe("the body chart on paper", () => {
       };
       const past = [0, 1, 2, 3, 4, 5].flatMap((i) => given(spots[(i % 4) * 7] as Spot, i));
       await remember(t, [...past, own(lump, null, 30)]);
-      await press(t, FIXED.more);
+      await press(t, TODAY.title);
       await press(t, FIXED.dayBook);
       await press(t, DAY_BOOK.chart);
       await press(t, BODY_SHEET.showWeeks(4));
