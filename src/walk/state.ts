@@ -163,8 +163,8 @@ const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
 export function stepOf(walk: Walk): Step {
   if (walk.mishap) return "mishap";
   if (walk.low) return "low";
-  if (walk.ill) return "ill";
   if (walk.needleAsked) return "needle question";
+  if (walk.ill) return "ill";
   if (walk.kind === "background") return backgroundStep(walk);
   if (walk.kind === "reading") return readingStep(walk);
   if (walk.kind !== "meal") return "done";

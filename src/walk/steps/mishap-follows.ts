@@ -59,7 +59,8 @@ function watched(c: Ctx, mishap: MishapKind): Happened[] {
 export function whatFollows(c: Ctx, mishap: MishapKind): Happened[] {
   const { walk } = c;
   if (mishap === "feeling ill") return illBegins("feels ill");
-  if (walk.low) return [];
+  // At the needle its own question comes first (promise 11).
+  if (walk.low || (walk.injectOpened && !walk.injected)) return [];
   const watch = watched(c, mishap);
   if (watch.length > 0) return watch;
   // Without insulin in, food that comes up is an ill day.

@@ -83,7 +83,8 @@ export const oneMeal: Exploration["follows"] = (i) => {
     case "open mishap":
       return false;
     case "answer meal":
-      return i.ate === "half";
+      // Less than all of it is walked in households-ill.ts.
+      return i.ate === "all";
     case "not this spot":
       return i.reason === "cannot reach";
     case "took sugar":
@@ -223,6 +224,7 @@ export const EXPLORATIONS: readonly Exploration[] = [
         // An ill day, and half a meal, are walked in explorations of their own (households-ill.ts).
         (i.do === "report" &&
           !["feeling ill", "half eaten"].includes(i.mishap) &&
+          (i.mishap !== "vomiting" || Boolean(w.house.people.odile?.walk?.injected)) &&
           !w.house.people.odile?.walk?.low &&
           !w.house.people.odile?.walk?.ill) ||
         without("read word", "open low", "tell a dose later", "cannot eat", "back", "leave", "change number")(i, w),

@@ -306,7 +306,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),
     // Asked by what follows a meal that was not eaten whole, or that came up.
-    insulinWorks(me, null, now, sure) ? "works" : "",
+    (!me.walk || LEADS_ON.includes(me.walk.mishap ?? "")) && insulinWorks(me, null, now, sure) ? "works" : "",
     backgroundKey(house, me, now),
     reminderKey(house, me, now),
     hasCorrection(me) && !me.walk?.low && recentLow(house, me, now) ? "after a low" : "",

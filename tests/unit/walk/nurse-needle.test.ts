@@ -52,8 +52,10 @@ describe("a needle step that stands open", () => {
     expect(t.step()).toBe("put away");
   });
 
-  it("is asked about after 'I feel ill' too, once that was looked after", () => {
+  it("is asked about after 'I feel ill' too, before the danger signs", () => {
     const t = toNeedle().send({ do: "report", mishap: "feeling ill" });
+    expect(t.step()).toBe("needle question");
+    t.send({ do: "needle went in", answer: "yes" });
     expect(t.step()).toBe("ill");
     t.send(
       { do: "danger signs", any: false },
@@ -62,7 +64,7 @@ describe("a needle step that stands open", () => {
       { do: "heard ill advice" },
       { do: "finish ill" },
     );
-    expect(t.step()).toBe("needle question");
+    expect(t.step()).toBe("inject");
   });
 
   it("goes on with the window where the button was down before it hurt", () => {
