@@ -91,8 +91,10 @@ describe("the resting screen", () => {
   it("asks for day and time where a start of the app keeps calls waiting, and no more once they were agreed", () => {
     const t = table();
     t.restart();
-    open(t);
-    expect(captions()).toEqual(["Is the clock right? Press Today.", "Now: lunch."]);
+    const { heard } = open(t);
+    // Said, and shown beside the clock that it asks about; what is due waits for the answer.
+    expect(heard()).toMatchObject({ lines: ["Is the clock right? Press Today."], calm: [] });
+    expect([...document.querySelectorAll(".clock-due")].map((e) => e.textContent)).toEqual(["Is the clock right? Press Today."]);
     press("Today");
     press("Yes, it is right");
     expect(t.state.doubt).toBeNull();

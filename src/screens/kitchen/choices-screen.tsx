@@ -21,8 +21,8 @@ export interface ChoicesScreenProps {
   lines?: readonly string[];
   /** After the lines; a change of these alone is not said. */
   calm?: readonly string[];
-  /** The calm lines stand in the head already. */
-  calmInHead?: boolean;
+  /** All the lines stand in the head already. */
+  inHead?: boolean;
   speaking: number;
   focusHeading: boolean;
   chrome: Chrome;
@@ -71,7 +71,7 @@ export function TurnedScreen({
   title,
   lines = [],
   calm = [],
-  calmInHead = false,
+  inHead = false,
   buttons,
   stays,
   speaking,
@@ -90,7 +90,7 @@ export function TurnedScreen({
     <Screen
       title={title}
       bar={<Bar chrome={chrome} />}
-      sentences={[...lines, ...(calmInHead ? [] : calm)].map((text, i) => ({ text, current: i === speaking }))}
+      sentences={(inHead ? [] : [...lines, ...calm]).map((text, i) => ({ text, current: i === speaking }))}
       moreLabel={FIXED.readOn}
       focusHeading={focusHeading}
       banner={banner}

@@ -10,7 +10,7 @@ import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
 import type { HouseState } from "#walk/state.ts";
 import { sayEvening } from "#words/en/cautions.ts";
-import { hasDue, sayNext, TODAY } from "#words/en/due.ts";
+import { hasDue, sayClockDoubt, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
 import { dueNow } from "#words/en/kitchen.ts";
@@ -105,9 +105,11 @@ export function RestScreen({ house, now, buttons, stays, behind, onDrawer, ...co
   const drawer: ChoiceButton = { label: FIXED.drawer, role: "main", press: onDrawer };
   const said = new Set(buttons.map(({ label }) => label));
   const lines = nobody ? [FIXED.nobodyYet] : dueNow(house, now);
-  const calm = [...sayEvening(house, now), ...sayNext(house, now)];
-  // While nothing calls, the clock comes first and what is due beside it; a call takes the top of the screen.
-  const atRest = lines.length === 0;
+  // What is due goes by the clock: where nobody has agreed to it, its own question stands instead.
+  const doubt = sayClockDoubt(house);
+  const calm = doubt.length > 0 ? [] : [...sayEvening(house, now), ...sayNext(house, now)];
+  // While nothing calls, the clock comes first and what is due, or its own question, beside it; a call takes the top of the screen.
+  const atRest = lines.length === doubt.length;
   return (
     <ChoicesScreen
       speaking={common.speaking}
@@ -117,7 +119,7 @@ export function RestScreen({ house, now, buttons, stays, behind, onDrawer, ...co
       title={dayAndMonth(now)}
       lines={lines}
       calm={calm}
-      calmInHead={atRest}
+      inHead={atRest}
       buttons={nobody ? [drawer] : buttons}
       {...(nobody || !stays ? {} : { stays })}
       heard={nobody ? [] : behind.filter(({ label }) => !said.has(label))}
@@ -127,7 +129,7 @@ export function RestScreen({ house, now, buttons, stays, behind, onDrawer, ...co
           <span>
             {dayAndMonth(now)}
             {atRest
-              ? calm.map((line, i) => (
+              ? [...lines, ...calm].map((line, i) => (
                   <span class="clock-due" data-current={common.speaking === i ? "yes" : undefined}>
                     {line}
                   </span>
