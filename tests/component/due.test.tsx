@@ -93,8 +93,8 @@ describe("the resting screen", () => {
     t.restart();
     const { heard } = open(t);
     // Said, and shown beside the clock that it asks about; what is due waits for the answer.
-    expect(heard()).toMatchObject({ lines: ["Is the clock right? Press Today."], calm: [] });
-    expect([...document.querySelectorAll(".clock-due")].map((e) => e.textContent)).toEqual(["Is the clock right? Press Today."]);
+    expect(heard()).toMatchObject({ lines: ["Clock right? Press Today."], calm: [] });
+    expect([...document.querySelectorAll(".clock-due")].map((e) => e.textContent)).toEqual(["Clock right? Press Today."]);
     press("Today");
     press("Yes, it is right");
     expect(t.state.doubt).toBeNull();

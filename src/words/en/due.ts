@@ -76,7 +76,7 @@ export const hasDue = (house: HouseState, now: Stamp): boolean =>
 export const TODAY = {
   title: "Today",
   nothing: "Nothing is set up for today.",
-  askClock: "Is the clock right? Press Today.",
+  askClock: "Clock right? Press Today.",
   clockWrong: "A keeper sets this tablet's clock.",
   right: "Yes, it is right",
   wrong: "No, it is wrong",
