@@ -31,4 +31,3 @@ export const sickDayRules = z.object({
   rules: z.array(z.string().check(z.minLength(1), z.maxLength(120))),
   callWhen: z.nullable(z.string().check(z.maxLength(300))),
 });
-export type SickDayRules = z.infer<typeof sickDayRules>;

@@ -329,7 +329,9 @@ describe("no dose comes of it", () => {
       high: { value: 240, advice: "Drink water." },
     });
     const meal = (name: "breakfast" | "lunch") => {
-      t.send({ do: "open meal", person: "odile", meal: name }, { do: "already washed" }).number("reading", "240").send({ do: "heard high advice" });
+      t.send({ do: "open meal", person: "odile", meal: name }, { do: "already washed" })
+        .number("reading", "240")
+        .send({ do: "heard high advice" });
       t.send({ do: "exercise", hard: false }, { do: "meal is ready" });
       return walk(t).told;
     };
