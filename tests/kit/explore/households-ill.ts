@@ -144,6 +144,7 @@ export const ILL_EXPLORATIONS: readonly Exploration[] = [
     facts: at(asked(fixedCard)),
     texts: { reading: ["120"], dial: ["6"], "recheck after low": ["66", "110"] },
     around: seconds(16 * 60, 65 * 60, 5 * 3600),
+    scouts: 30,
     follows: all(
       (i, w) =>
         i.do === "answer meal" ||

@@ -244,7 +244,11 @@ export const EXPLORATIONS: readonly Exploration[] = [
     facts: odileAt(lasting(fixedCard)),
     texts: { reading: ["120"] },
     around: [...seconds(16 * 60, 3 * 3600, 10 * 3600), STARTS[0] ?? { kind: "pass", seconds: 0 }],
-    follows: all((i, w) => i.do === "open mishap" || upToTheDose(i, w), calm, not("back", "change number")),
+    follows: all(
+      (i, w) => (i.do === "open mishap" && i.mishap !== "vomiting" && i.mishap !== "feeling ill") || upToTheDose(i, w),
+      calm,
+      not("back", "change number"),
+    ),
   },
   {
     ...base,

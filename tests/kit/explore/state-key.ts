@@ -190,6 +190,7 @@ function lowKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
 }
 
 /** Mishaps that lead elsewhere than back to the step, once their advice was heard. */
+const ASKS_INSULIN: readonly string[] = ["half eaten", "hardly eaten", "vomiting"];
 const LEADS_ON: readonly string[] = ["cannot eat", "half eaten", "hardly eaten", "vomiting", "eaten, not injected"];
 const mishapKey = (w: Walk): string => (w.mishap === null ? "" : LEADS_ON.includes(w.mishap) ? w.mishap : "some");
 
@@ -306,7 +307,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     me.mealQuestion && (!me.walk || me.walk.eat === "eating") ? mealQuestionDue(me, now, sure) : "",
     pens(house, me, now),
     // Asked by what follows a meal that was not eaten whole, or that came up.
-    (!me.walk || LEADS_ON.includes(me.walk.mishap ?? "")) && insulinWorks(me, null, now, sure) ? "works" : "",
+    (me.walk ? ASKS_INSULIN.includes(me.walk.mishap ?? "") : me.mealQuestion !== null) && insulinWorks(me, null, now, sure) ? "works" : "",
     backgroundKey(house, me, now),
     reminderKey(house, me, now),
     hasCorrection(me) && !me.walk?.low && recentLow(house, me, now) ? "after a low" : "",
