@@ -7,6 +7,7 @@ import { whyNotInForce } from "#rules/card/silence.ts";
 import { isBetween, localParts, minuteOf } from "#rules/time/local.ts";
 import type { Moment } from "./day.ts";
 import { sameReminder } from "./fold-day.ts";
+import { backgroundDosesOf } from "./insulin.ts";
 import type { PersonState } from "./state.ts";
 
 export type DueWhat =
@@ -71,7 +72,7 @@ export function dueToday(me: PersonState, now: Stamp): Due[] {
     due({ of: "meal", meal }, minuteOf(from), minuteOf(until), mealInBook(me, meal, from, until, today)),
   );
   const card = me.card && whyNotInForce(me.card.card, { today }) === null ? me.card.card : null;
-  const background = (card?.background ?? []).map(({ insulin, at }) =>
+  const background = backgroundDosesOf(card).map(({ insulin, at }) =>
     due(
       { of: "background", at, insulinId: insulin.id, insulinName: insulin.name },
       minuteOf(at),

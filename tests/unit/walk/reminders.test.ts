@@ -71,6 +71,9 @@ describe("what is due", () => {
     const background = backgroundOnlyCard.background;
     expect(states(table({ background }))).toHaveProperty("background 21:30", "to come");
     expect(states(table({ background, validUntil: "2026-06-02" }))).not.toHaveProperty("background 21:30");
+    // An insulin that needs a meal has no walk by the clock: a call for it could never be answered.
+    const premixed = background?.map((dose) => ({ ...dose, insulin: { ...dose.insulin, kind: "premixed" as const } }));
+    expect(states(table({ background: premixed }))).not.toHaveProperty("background 21:30");
     const told = table({ background });
     told.pass(9 * HOUR);
     told.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: null, insulin: "glargine-100" });
