@@ -9,6 +9,7 @@ import { sayCautions } from "#words/en/cautions.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
+import { clinicOf, emergencyOf } from "./whom.ts";
 
 const callClinic = (c: Ctx): string => (c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.");
 
@@ -81,9 +82,22 @@ export function sayBackgroundDone(c: Ctx): Say {
   const { name } = insulinOf(c);
   const units = c.walk.injected?.units ?? null;
   const amount = units === null ? `An unknown amount of ${name} went in` : `${unitsOf(units)} of ${name} went in`;
-  if (askedAgain(c) > 0) return { title: "Done", lines: [`${amount}.`, "Are you done? Press Done."] };
+  const wrong = c.walk.mishapsHeard.includes("wrong insulin");
+  if (askedAgain(c) > 0 && !wrong) return { title: "Done", lines: [`${amount}.`, "Are you done? Press Done."] };
   const reading = c.walk.reading?.glucose;
   const where = c.walk.place ? [`Place: ${placeName(c.walk.place)}.`] : [];
+  // A mealtime pen taken for this one needs food, whatever the book says of the dose.
+  if (wrong)
+    return {
+      title: "Done",
+      lines: [
+        "The wrong insulin may be in.",
+        "Eat now. Keep sugar near.",
+        `Call ${clinicOf(c)}.`,
+        `Drowsy or mixed up? Call ${emergencyOf(c)}.`,
+        ...sayCautions(c),
+      ],
+    };
 
   return {
     title: "Done",
