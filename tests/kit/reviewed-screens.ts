@@ -97,6 +97,7 @@ function lows(make: (person?: Partial<Person>) => Table): Scene[] {
     ["then", severe(1)],
     ["then, without a kit", severe(2)],
     ["then, with a kit", severe(3, { glucagonSteps: [KIT_WORDS] })],
+    ["a high reading after sugar", twice(treated(low()), "recheck after low", "320")],
     ["the low is over, in the US", good(treated(low()))],
     ["the low is over, in the UK", good(treated(inUk(low())))],
   ];
@@ -108,6 +109,9 @@ function meals(make: () => Table): Scene[] {
     ["the bell is not answered", later(bring(make(), "eat"), 16)],
     ["I cannot eat", none()],
     ["a good reading", good(treated(none()))],
+    ["the meter shows HI twice", treated(none()).send(HI, HI)],
+    ["a high reading", twice(treated(none()), "recheck after low", "320")],
+    ["a high reading, and the app started again", twice(again(good(treated(none()))), "recheck after low", "320")],
     ["half an hour later", later(good(treated(none())), 31)],
     ["low again", good(treated(none())).send(LO)],
     ["something was eaten", good(treated(none())).send({ do: "eating" })],

@@ -5,6 +5,7 @@ import { isHeard } from "#rules/time/house-hours.ts";
 import type { Ctx } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { helpStepNow } from "#walk/steps/help-steps.ts";
+import { isHighNow } from "#walk/steps/high-now.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { ago, gramsOf, minutesOf } from "#words/en/amounts.ts";
 import { sayClock } from "#words/en/clock-question.ts";
@@ -68,6 +69,15 @@ function callWords(c: Ctx): string[] {
   return isHeard(c.house.household, c.minuteOfDay) ? [why, "Call for whoever is in the house.", `Nobody comes? ${call}`] : [call, why];
 }
 
+/** Never "good": sugar no longer helps, and insulin may be missing. */
+function highWords(c: Ctx): string[] {
+  const own = c.card?.high?.advice;
+  const what = c.walk.reading?.word === "HI" ? ["The meter shows HI. HI means very high."] : ["Your reading is high."];
+  return [...what, ...(own ? [`Your card says: ${own}`] : []), "Feel ill? Press Something is wrong."];
+}
+
+const sayHighNow = (c: Ctx): Say => ({ title: "The reading is high", lines: [...highWords(c), `Call ${clinicOf(c)}.`] });
+
 export function sayLow(c: Ctx): Say {
   const { low, wait } = c.walk;
   const waits = wait?.ms ?? 0;
@@ -88,7 +98,7 @@ export function sayLow(c: Ctx): Say {
         ],
       };
     case "clock":
-      return sayClock(c.now, ["That is good now."]);
+      return sayClock(c.now, [isHighNow(c) ? "Your reading is high." : "That is good now."]);
     case "watch":
       if (low?.because === "half eaten")
         return {
@@ -98,6 +108,16 @@ export function sayLow(c: Ctx): Say {
             "Eat more if you can. Keep sugar near.",
             `Measure again in ${minutesOf(Math.ceil(waits / 60_000))}.`,
             `Any trouble? Call ${clinicOf(c)}.`,
+          ],
+        };
+      if (isHighNow(c))
+        return {
+          title: "Keep watch",
+          lines: [
+            ...highWords(c),
+            "The insulin still works.",
+            `Measure again in ${minutesOf(Math.ceil(waits / 60_000))}.`,
+            `Call ${clinicOf(c)}.`,
           ],
         };
       return {
@@ -133,8 +153,7 @@ export function sayLow(c: Ctx): Say {
 
 /** The snack as it is taught where the household lives: rules/glucose/guidelines.ts. */
 export function sayLowOver(c: Ctx): Say {
-  if (c.walk.reading?.word === "HI")
-    return { title: "The meter shows HI", lines: ["The meter shows HI again. HI means very high.", `Call ${clinicOf(c)}.`] };
+  if (isHighNow(c)) return sayHighNow(c);
   const after = snackAfterMinutes(c.house.household?.country ?? "US");
   const snack =
     after === 0
@@ -144,10 +163,10 @@ export function sayLowOver(c: Ctx): Say {
 }
 
 /** What was watched after a meal that was not eaten whole, or did not stay down, was good. */
-export const sayWatchOver = (c: Ctx): Say => ({
-  title: "Good now",
-  lines: ["That is good now.", "Keep quick sugar near today.", `Any trouble? Call ${clinicOf(c)}.`],
-});
+export const sayWatchOver = (c: Ctx): Say =>
+  isHighNow(c)
+    ? sayHighNow(c)
+    : { title: "Good now", lines: ["That is good now.", "Keep quick sugar near today.", `Any trouble? Call ${clinicOf(c)}.`] };
 
 /** Insulin went in and no meal came; the watch is over, or was never needed. */
 export function sayNoMealCame(c: Ctx, amount: string): Say {
