@@ -1,8 +1,12 @@
 // For whoever comes when the person does not answer: is there such a case, and what the book knows of it.
-import type { Units } from "#events/quantity.ts";
+import { MINUTE, type Units } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { bellNow } from "./bell.ts";
 import type { ReadingKept } from "./day.ts";
+import type { RapidDose } from "./doses.ts";
+import { DOSES_KEPT_MS } from "./fold-doses.ts";
+import { totalAgo } from "./guards-window.ts";
+import { knownBackground } from "./insulin.ts";
 import type { HouseState, PersonState } from "./state.ts";
 
 /** A low or a danger sign whose call is raised, or a meal bell past the latest minute. */
@@ -19,21 +23,53 @@ export function whoCalls(house: HouseState, now: Stamp): PersonState | null {
   return all.find((me) => me.person.id === house.front) ?? all[0] ?? null;
 }
 
-export interface LastDose {
-  name: string;
+interface DoseInBook {
   /** null: not known. */
   units: Units | null;
   certain: boolean;
+  /** Told later, and in no walk of this tablet. */
+  told: boolean;
   /** null: when is not known. */
   at: { wall: number; offset: number } | null;
 }
 
-/** Mealtime insulin; null: none is in the book of the last days, which is no proof that there was none. */
-export function lastMealtimeDose(me: PersonState): LastDose | null {
-  const [dose] = me.doses;
-  if (!dose) return null;
-  const at = dose.agoMinutes === null ? null : { wall: dose.at.wall - dose.agoMinutes * 60_000, offset: dose.at.offset };
-  return { name: me.card?.card.insulin.name ?? "mealtime insulin", units: dose.units, certain: dose.certain, at };
+export interface InsulinInBook {
+  name: string;
+  /** Newest first: the newest dose of the last days, and behind one in doubt the newest that is certain. None is no proof that there was none. */
+  doses: DoseInBook[];
+  /** Nothing of the last days, but something older. */
+  older: boolean;
+}
+
+type Kept = Omit<RapidDose, "meal">;
+
+const inBook = ({ walk, units, certain, at, agoMinutes }: Kept): DoseInBook => ({
+  units,
+  certain,
+  told: walk === null,
+  at: agoMinutes === null ? null : { wall: at.wall - agoMinutes * MINUTE, offset: at.offset },
+});
+
+/** A clock in doubt lets go of none. */
+const ofLastDays = (dose: Kept, now: Stamp, sure: boolean): boolean => (totalAgo(dose, now, sure).atLeastMs ?? 0) < DOSES_KEPT_MS;
+
+function insulinInBook(name: string, kept: readonly Kept[], now: Stamp, sure: boolean): InsulinInBook {
+  const lately = kept.filter((dose) => ofLastDays(dose, now, sure));
+  const [newest] = lately;
+  // Of which nothing went in, says nothing of what works now either.
+  const doubted = newest !== undefined && (!newest.certain || newest.units === 0);
+  const before = doubted ? lately.find((dose, i) => i > 0 && dose.certain && dose.units !== 0) : undefined;
+  return { name, doses: [newest, before].flatMap((dose) => (dose ? [inBook(dose)] : [])), older: !newest && kept.length > 0 };
+}
+
+/** Mealtime insulin first, then each background insulin of the card or of the book by its name. */
+export function insulinsInBook(me: PersonState, now: Stamp, sure: boolean): InsulinInBook[] {
+  const mealtime = insulinInBook(me.card?.card.insulin.name ?? "mealtime insulin", me.doses, now, sure);
+  const others = knownBackground(me).map(({ id, name }) => {
+    const kept = me.backgroundDoses.filter((dose) => dose.insulinId === id);
+    return insulinInBook(name, kept, now, sure);
+  });
+  return [mealtime.doses.length === 0 ? { ...mealtime, name: "mealtime insulin" } : mealtime, ...others];
 }
 
 /** "not known": nothing in the book speaks for eating or against it. */

@@ -2,7 +2,7 @@
 import type { BackgroundDose, DoseCard, InsulinKind } from "#events/card.ts";
 import { INSULIN } from "#rules/card/insulin-kind.ts";
 import type { Ctx } from "./context.ts";
-import type { Walk } from "./state.ts";
+import type { PersonState, Walk } from "./state.ts";
 
 interface WalksInsulin {
   id: string;
@@ -22,6 +22,13 @@ export const backgroundDosesOf = (card: DoseCard | null): BackgroundDose[] =>
 export function backgroundInsulins(card: DoseCard | null): { id: string; name: string }[] {
   const seen = new Map((card?.background ?? []).map(({ insulin }) => [insulin.id, { id: insulin.id, name: insulin.name }]));
   return [...seen.values()];
+}
+
+/** On the card, or in the book; each once. */
+export function knownBackground(me: PersonState): { id: string; name: string }[] {
+  const booked = me.backgroundDoses.map((d) => ({ id: d.insulinId, name: d.insulinName }));
+  const all = [...backgroundInsulins(me.card?.card ?? null), ...booked];
+  return all.filter((one, i) => all.findIndex(({ id }) => id === one.id) === i);
 }
 
 /** The dose of the card in force that this walk was opened for; null: that card has none like it. */

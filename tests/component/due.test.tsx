@@ -15,7 +15,8 @@ import { GuardProvider } from "#ui/guard-context.tsx";
 import { helperPage } from "#words/en/helper.ts";
 import { backgroundOnlyCard } from "../kit/cards.ts";
 import { bring, me, odileAlone } from "../kit/explore/at-table.ts";
-import type { Table } from "../kit/table.ts";
+import { fixedCard, odile, odileNight, odilePen } from "../kit/people.ts";
+import { Table } from "../kit/table.ts";
 import { guard, press } from "./calm-press.ts";
 import { captions, choices } from "./plate-kitchen.tsx";
 
@@ -143,16 +144,28 @@ describe("the page for the helper", () => {
         "Injected: 6 units of insulin lispro.",
         "When: today, 12:00 in the afternoon.",
         "Eaten: no.",
-        "Last reading: 120, today, 12:00 in the afternoon.",
+        "Last reading: 120 milligrams per deciliter, today, 12:00 in the afternoon.",
       ],
       todo: [
-        "Open the front door.",
-        "Awake, and can swallow? Give 15 grams of sugar.",
+        "Not awake? Call 911 first.",
+        "Awake, and can swallow? Sugar first.",
+        "Give four glucose tablets, 4 grams each.",
+        "Or give half a cup of orange juice.",
+        "Then open the front door.",
+        "Wait 15 minutes. Then measure again.",
         "Not awake? Nothing by mouth. No insulin.",
         "Turn them on their side.",
         "Call 911.",
       ],
     });
+  });
+
+  it("gives the sugar that the card asks for, and none that the clinic bars", () => {
+    const t = odileAlone({ care: { ...fixedCard.care, treatGrams: 20 } }, { leftOutSugars: ["glucose-tablets", "glucose-tablets-small"] });
+    expect(lines(t).todo.slice(2, 4)).toEqual([
+      "Give one and a half tubes of glucose gel.",
+      "Or give five and a half fluid ounces of orange juice.",
+    ]);
   });
 
   it("says of what is not known that it is not known", () => {
@@ -161,12 +174,47 @@ describe("the page for the helper", () => {
     expect(lines(t).facts).toEqual([
       "Odile needs help. The number to call: 911.",
       "Injected: amount not known of insulin lispro.",
-      "It is not certain that all went in.",
+      "That was told, and not seen.",
       "When: not known.",
       "Eaten: not known.",
       "Last reading: not known.",
     ]);
-    expect(lines(odileAlone()).facts).toContain("Injected: nothing is in this book.");
+    expect(lines(odileAlone()).facts).toContain("No mealtime insulin is in this book.");
+  });
+
+  it("names the newest dose of each insulin, and of none that the other is missing", () => {
+    const t = table();
+    expect(lines(t).facts).toEqual(
+      expect.arrayContaining(["No mealtime insulin is in this book.", "No insulin glargine is in this book."]),
+    );
+    t.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: 60, insulin: "glargine-100" });
+    t.send({ do: "open low", person: "odile" });
+    expect(lines(t).facts.slice(1, 5)).toEqual([
+      "No mealtime insulin is in this book.",
+      "Injected: 14 units of insulin glargine.",
+      "That was told, and not seen.",
+      "When: today, 11:00 in the morning.",
+    ]);
+    t.pass(49 * 60 * MINUTE);
+    expect(lines(t).facts).toContain("No insulin glargine in this book for 2 days.");
+  });
+
+  it("says of an open needle step that nobody is sure of it", () => {
+    const t = bring(odileAlone(), "inject");
+    expect(lines(t).facts.slice(1, 3)).toEqual(["Injected: 6 units of insulin lispro.", "Nobody is sure how much went in."]);
+  });
+
+  it("says the certain dose behind one that is in doubt, and a long-acting insulin that no card names", () => {
+    const t = bring(new Table([{ person: odile, card: fixedCard, pens: [odilePen, odileNight] }]), "done").send({ do: "finish" });
+    t.send({ do: "tell a dose later", person: "odile", units: null, minutesAgo: null });
+    expect(lines(t).facts.slice(1, 7)).toEqual([
+      "Injected: amount not known of insulin lispro.",
+      "That was told, and not seen.",
+      "When: not known.",
+      "Before it: 6 units of insulin lispro.",
+      "When: today, 12:00 in the afternoon.",
+      "Insulin glargine is not in this book.",
+    ]);
   });
 
   it("is said line by line, at the pace of who reads along, and begins again from the top", () => {

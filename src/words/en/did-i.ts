@@ -3,7 +3,7 @@ import type { Stamp } from "#events/stamp.ts";
 import type { BackgroundTaken, RapidDose } from "#walk/doses.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { totalAgo } from "#walk/guards-window.ts";
-import { backgroundDosesOf, backgroundInsulins } from "#walk/insulin.ts";
+import { backgroundDosesOf, knownBackground } from "#walk/insulin.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
 import { ago, unitsOf } from "./amounts.ts";
 import { timeOfDay, whichDay } from "./when.ts";
@@ -11,20 +11,13 @@ import { timeOfDay, whichDay } from "./when.ts";
 type Dose = Omit<RapidDose, "meal">;
 
 /** Long-acting insulin that no card names: whatever is done with its pen, this book has no walk for it. */
-function notInBook(me: PersonState): string[] {
+export function notInBook(me: PersonState): string[] {
   const known = knownBackground(me).map(({ id }) => id);
   const pens = me.pens.filter(({ pen, retired }) => pen.kind === "long-acting" && !retired && !known.includes(pen.insulinId));
   return [...new Set(pens.map(({ pen }) => pen.insulinName))].map((name) => `${capital(name)} is not in this book.`);
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** On the card, or in the book. */
-function knownBackground(me: PersonState): { id: string; name: string }[] {
-  const card = backgroundInsulins(me.card?.card ?? null);
-  const booked = me.backgroundDoses.map((d) => ({ id: d.insulinId, name: d.insulinName }));
-  return [...card, ...booked].filter((one, i, all) => all.findIndex(({ id }) => id === one.id) === i);
-}
 
 const howMuch = (dose: Dose, name: string): string =>
   dose.units === null ? `${name}, amount not known` : `${unitsOf(dose.units)} of ${name}`;

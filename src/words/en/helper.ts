@@ -1,10 +1,12 @@
 // The page for whoever comes when the person does not answer: a neighbour or a grandchild, who reads from top to bottom. What is not known is said so.
 // Order and acts: general first-aid teaching and the ADA's patient page (nothing by mouth and no insulin for who does not wake; on the side; call).
 import type { Stamp } from "#events/stamp.ts";
-import { hasEaten, lastMealtimeDose, lastReading } from "#walk/helper-case.ts";
+import { hasEaten, type InsulinInBook, insulinsInBook, lastReading } from "#walk/helper-case.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
-import { gramsOf, unitsOf } from "./amounts.ts";
+import { minutesOf, unitSaid, unitsOf } from "./amounts.ts";
+import { notInBook } from "./did-i.ts";
+import { sugarsToGive } from "./low-labels.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
 export const HELPER = {
@@ -17,19 +19,42 @@ export const HELPER = {
 
 const EATEN = { yes: "Eaten: yes.", no: "Eaten: no.", "not known": "Eaten: not known." } as const;
 
-function sayDose(me: PersonState, now: Stamp): string[] {
-  const dose = lastMealtimeDose(me);
-  if (!dose) return ["Injected: nothing is in this book."];
-  const much = dose.units === null ? "amount not known" : unitsOf(dose.units);
-  const when = dose.at === null ? "When: not known." : `When: ${whichDay(dose.at, now)}, ${timeOfDay(dose.at)}.`;
-  return [`Injected: ${much} of ${dose.name}.`, ...(dose.certain ? [] : ["It is not certain that all went in."]), when];
+const injected = ({ units }: InsulinInBook["doses"][number], name: string): string =>
+  units === null ? `amount not known of ${name}` : `${unitsOf(units)} of ${name}`;
+
+const when = ({ at }: InsulinInBook["doses"][number], now: Stamp): string =>
+  at === null ? "When: not known." : `When: ${whichDay(at, now)}, ${timeOfDay(at)}.`;
+
+/** Behind a newest dose in doubt, the one before it is said too: it is the one that was seen. */
+function sayInsulin({ name, doses, older }: InsulinInBook, now: Stamp): string[] {
+  const [dose, before] = doses;
+  if (!dose) return [older ? `No ${name} in this book for 2 days.` : `No ${name} is in this book.`];
+  return [
+    `Injected: ${injected(dose, name)}.`,
+    ...(dose.certain && dose.units !== 0 ? [] : [dose.told ? "That was told, and not seen." : "Nobody is sure how much went in."]),
+    when(dose, now),
+    ...(before ? [`Before it: ${injected(before, name)}.`, when(before, now)] : []),
+  ];
 }
 
 function sayLastReading(me: PersonState, now: Stamp): string {
   const reading = lastReading(me);
   if (!reading) return "Last reading: not known.";
-  const value = reading.glucose ? String(reading.glucose.value) : (reading.word ?? "not known");
+  const { glucose, word } = reading;
+  const value = glucose ? `${glucose.value} ${unitSaid[glucose.unit]}` : (word ?? "not known");
   return `Last reading: ${value}, ${whichDay(reading, now)}, ${timeOfDay(reading)}.`;
+}
+
+/** In the measures of the kitchen that the helper stands in. */
+function saySugar(me: PersonState): string[] {
+  const [first = "sugar", second] = sugarsToGive(me);
+  return [
+    "Awake, and can swallow? Sugar first.",
+    `Give ${first}.`,
+    ...(second ? [`Or give ${second}.`] : []),
+    "Then open the front door.",
+    `Wait ${minutesOf(careNumber(me.card?.card ?? null, "recheckMinutes"))}. Then measure again.`,
+  ];
 }
 
 /** Who, what, and then what to do, in this order. One sentence a line. */
@@ -43,16 +68,15 @@ export function helperPage(house: HouseState, me: PersonState, now: Stamp): { fa
     facts: [
       `${name} needs help. The number to call: ${call}.`,
       ...(ill ? [`${name} is ill, and may be in danger.`] : []),
-      ...sayDose(me, now),
+      ...insulinsInBook(me, now, house.doubt === null).flatMap((insulin) => sayInsulin(insulin, now)),
+      ...notInBook(me),
       EATEN[hasEaten(me)],
       sayLastReading(me, now),
       ...(house.doubt === null ? [] : ["The tablet's clock is not sure."]),
     ],
     todo: [
-      "Open the front door.",
-      ...(ill
-        ? ["Awake? Measure the glucose."]
-        : [`Awake, and can swallow? Give ${gramsOf(careNumber(me.card?.card ?? null, "treatGrams"))} of sugar.`]),
+      `Not awake? Call ${call} first.`,
+      ...(ill ? ["Awake? Measure the glucose.", "Open the front door."] : saySugar(me)),
       "Not awake? Nothing by mouth. No insulin.",
       "Turn them on their side.",
       ...kit,

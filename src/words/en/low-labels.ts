@@ -5,11 +5,14 @@ import { pouredMillilitres } from "#rules/food/millilitres.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import type { PersonState } from "#walk/state.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
+import { sugarsOffered } from "#walk/steps/low.ts";
 import { type Label, label } from "#words/say.ts";
 import { gramsOf } from "./amounts.ts";
 import { ketonesWords } from "./ketones.ts";
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const localeOf = (me: PersonState | null): "US" | "UK" => (me?.person.language === "en-GB" ? "UK" : "US");
 
 /** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". In Britain a cup is no measure and an ounce another one. */
 function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
@@ -21,10 +24,31 @@ function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
   return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
 }
 
+/** Whose pieces are counted by their own name: "four tablets" are "four glucose tablets". */
+const COUNTED: readonly string[] = ["glucose-tablets", "glucose-tablets-small", "sugar-packets"];
+
+/** In a sentence, in the measures of a kitchen: "four glucose tablets, 4 grams each", "half a cup of orange juice". */
+function sugarSaid({ id, food, amount }: ReturnType<typeof sugarFoods>[number], locale: "US" | "UK"): string {
+  const [name = "", size] = nameOf(food, locale).split(", ");
+  const measures = amount.split(", ");
+  const poured = locale === "UK" ? pouredMillilitres(measures.at(-1) ?? amount) : null;
+  const much = poured !== null ? `${poured} millilitres` : ((locale === "UK" ? measures.at(-1) : measures[0]) ?? amount);
+  if (COUNTED.includes(id)) return `${much.split(" ").slice(0, -1).join(" ")} ${name}${size ? `, ${size}` : ""}`;
+  return much.endsWith(" small") ? `${much} ${name}` : `${much} of ${name}`;
+}
+
+/** Two of those that the low offers, something to chew and something to drink where both may be had. */
+export function sugarsToGive(me: PersonState): string[] {
+  const [first, ...others] = sugarsOffered(me.person.leftOutSugars, careNumber(me.card?.card ?? null, "treatGrams"));
+  const second = others.find(({ id }) => !id.startsWith("glucose")) ?? others[0];
+  const locale = localeOf(me);
+  return [first, second].flatMap((sugar) => (sugar ? [sugarSaid(sugar, locale)] : []));
+}
+
 /** The amount belongs to the grams that were offered. */
 export function sugarLabel(intent: Extract<Intent, { do: "took sugar" }>, me: PersonState | null): Label {
   const sugar = sugarFoods(careNumber(me?.card?.card ?? null, "treatGrams")).find((s) => s.id === intent.food);
-  const locale = me?.person.language === "en-GB" ? "UK" : "US";
+  const locale = localeOf(me);
   const name = sugar ? nameOf(sugar.food, locale) : "sugar";
   const shown = capital(sugarShown(name, sugar?.amount ?? gramsOf(intent.grams), locale));
   return { shown, said: [shown.toLowerCase(), name.toLowerCase(), `i took ${name.toLowerCase()}`] };
