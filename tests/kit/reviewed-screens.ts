@@ -91,6 +91,8 @@ function lows(make: (person?: Partial<Person>) => Table): Scene[] {
     ["no meter or strip", rounds(low(), [noMeter])],
     ["no meter or strip, after two treatments", rounds(low(), [noMeter, noMeter])],
     ["still low after three treatments", rounds(low(), [LO, LO, LO])],
+    ["still low after three treatments, and sugar was taken", treated(rounds(low(), [LO, LO, LO]), 0)],
+    ["still low after three treatments, and its wait is over", treated(rounds(low(), [LO, LO, LO]))],
     ["nobody answers for five minutes", later(low(), 5)],
     ["cannot swallow or does not wake", severe(0)],
     ["the call is made, a kit is in the house", severe(1, { glucagonSteps: [KIT_WORDS] })],

@@ -2,7 +2,7 @@
 import { snackAfterMinutes } from "#rules/glucose/guidelines.ts";
 import { watchOf } from "#rules/glucose/watch.ts";
 import { isHeard } from "#rules/time/house-hours.ts";
-import type { Ctx } from "#walk/context.ts";
+import { type Ctx, waitOver } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { helpStepNow } from "#walk/steps/help-steps.ts";
 import { isHighNow } from "#walk/steps/high-now.ts";
@@ -66,7 +66,20 @@ function sayHelp(c: Ctx): Say {
 function callWords(c: Ctx): string[] {
   const call = `Call ${emergencyOf(c)} now.`;
   const why = c.walk.low?.noMeter ? "There is no number." : "This low needs help.";
-  return isHeard(c.house.household, c.minuteOfDay) ? [why, "Call for whoever is in the house.", `Nobody comes? ${call}`] : [call, why];
+  return isHeard(c.house.household, c.minuteOfDay)
+    ? [why, "Call for whoever is in the house.", `Nobody comes? ${call}`]
+    : [call, "Open the front door, then sit.", why];
+}
+
+/** Help may be far: whoever can swallow goes on with sugar, and the reading after it is still due. */
+function sugarOnCall(c: Ctx): string[] {
+  const { low, wait } = c.walk;
+  if (low?.due === "recheck")
+    return wait && c.sure && !waitOver(c.walk, c.now, c.sure)
+      ? [`Measure again in ${minutesOf(careNumber(c.card, "recheckMinutes"))}.`]
+      : ["Measure again now."];
+  const again = low && low.rounds.length > 0 ? " again" : "";
+  return [`Can you swallow? Take ${gramsOf(careNumber(c.card, "treatGrams"))}${again} now.`];
 }
 
 /** Never "good": sugar no longer helps, and insulin may be missing. */
@@ -143,7 +156,12 @@ export function sayLow(c: Ctx): Say {
     case "call":
       return {
         title: "Call for help",
-        lines: [...callWords(c), ...(low?.noMeter ? ["Do not stay alone."] : []), "If you cannot swallow, take nothing by mouth."],
+        lines: [
+          ...callWords(c),
+          ...sugarOnCall(c),
+          ...(low?.noMeter ? ["Do not stay alone."] : []),
+          "If you cannot swallow, take nothing by mouth.",
+        ],
         big: { value: emergencyOf(c), unit: "" },
       };
     case "help":
