@@ -14,7 +14,7 @@ const helpStepDone = z.object({ type: z.literal("help step done"), step: z.numbe
 const lowEnded = z.object({ type: z.literal("low ended"), rounds: z.number() });
 const callRaised = z.object({
   type: z.literal("call raised"),
-  why: z.enum(["still low", "no answer", "cannot swallow", "no meter", "bell not answered", "danger signs"]),
+  why: z.enum(["still low", "no answer", "cannot swallow", "no meter", "bell not answered", "danger signs", "ketones"]),
 });
 
 export const lowEvents = [lowBegan, sugarTaken, cannotMeasure, helpStepDone, lowEnded, callRaised] as const;

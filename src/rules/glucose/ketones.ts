@@ -21,6 +21,20 @@ export function ketoneLineOf(rule: KetoneRule, value: number): KetoneLine | null
   return reached.sort((a, b) => b.from - a.from || urgency(b) - urgency(a))[0] ?? null;
 }
 
+/** mmol/L of blood. A hospital's sick-day page sends for an ambulance from here on, and the bands of other hospitals say emergency. */
+const EMERGENCY_FROM = 3;
+export const isKetoneEmergency = (rule: KetoneRule, value: number): boolean => rule.test === "blood" && value >= EMERGENCY_FROM;
+
+/** The emergency number is called as for a danger sign: by the card's line, or where a line calls nobody at an emergency. */
+export function ketonesRaiseCall(rule: KetoneRule, value: number): boolean {
+  const call = ketoneLineOf(rule, value)?.call ?? "no";
+  return call === "emergency" || (call === "no" && isKetoneEmergency(rule, value));
+}
+
+/** Where the card has no words the clinic is called now: blood from 1.5 mmol/L (UK and Canadian sick-day pages), a strip from "moderate" (US leaflets). */
+export const clinicNow = (rule: KetoneRule, value: number): boolean =>
+  value >= (rule.test === "blood" ? 1.5 : STRIP_LEVELS.indexOf("moderate"));
+
 /** What strips for blood can show, in mmol/L to one decimal (usual practice, from memory). */
 export const BLOOD_KETONES = { least: 0, most: 8 } as const;
 

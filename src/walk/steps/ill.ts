@@ -5,7 +5,7 @@ import type { Intent } from "#events/intent.ts";
 import { type Glucose, MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
-import { ketonesDue, stripLevels } from "#rules/glucose/ketones.ts";
+import { ketonesDue, ketonesRaiseCall, stripLevels } from "#rules/glucose/ketones.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
 import type { Walk } from "#walk/state.ts";
@@ -119,7 +119,12 @@ function ended(c: Ctx): Happened[] {
 function accept(c: Ctx, slot: NumberSlot, text: string): Outcome {
   const draft = c.walk.draft;
   const known = { via: draft?.via ?? "touch", helper: draft?.helper ?? null };
-  if (slot === "ketones") return happen({ type: "ketones read", test: c.card?.ketones?.test ?? "blood", value: Number(text), ...known });
+  if (slot === "ketones") {
+    const rule = c.card?.ketones;
+    const value = Number(text);
+    const call: Happened[] = rule && ketonesRaiseCall(rule, value) ? [{ type: "call raised", why: "ketones" }] : [];
+    return happen({ type: "ketones read", test: rule?.test ?? "blood", value, ...known }, ...call);
+  }
   const glucose = glucoseOf(c, text);
   const low: Happened[] = c.guards.isLow(glucose, c.card) ? [{ type: "low began", because: "reading" }] : [];
   return happen({ type: "reading taken", glucose, source: c.me.person.readsFrom ?? "finger", ...known }, ...low);

@@ -51,6 +51,12 @@ export const PLANTED_ILL: readonly Planted[] = [
     exploration: "ill: ketones of blood",
     engine: guards({ readsBack: false }),
   },
+  {
+    promise: 13,
+    fault: "ketones of an emergency are only a sentence",
+    exploration: "ill: ketones of blood",
+    engine: instead("call raised", (e) => (e.type === "call raised" && e.why === "ketones" ? nothing : null)),
+  },
   { promise: 9, fault: "a dose told before the ill day is told on", exploration: "ill: high before a meal", engine: keepsTold },
   {
     promise: 4,

@@ -222,12 +222,54 @@ describe("ketones", () => {
     ["1.4", "Your card says: Drink a glass of water each hour.", null],
     ["1.5", "Your card says: This needs us today.", "Call Harbour Clinic: 555 0142 now."],
     ["2.9", "Your card says: This needs us today.", "Call Harbour Clinic: 555 0142 now."],
-    ["3", "Your card has no words for this.", "Call 911 now."],
+    ["3", "Your card says: call 911.", "Call 911 now."],
   ])("at %s say the card's own line and whom it calls", (text, says, call) => {
     const t = reading(ill(ketoneCard).send(none), "180").number("ketones", text);
     expect(lines(t)).toContain(says);
     if (call === null) expect(lines(t).join(" ")).not.toContain("Call");
     else expect(lines(t)).toContain(call);
+  });
+
+  it("whose line is the emergency number raise the call as a danger sign does, and leaving keeps it", () => {
+    const t = reading(ill(ketoneCard).send(none), "180").send({
+      do: "give number",
+      slot: "ketones",
+      text: "3",
+      via: "touch",
+      helper: null,
+    });
+    expect(led(t, agree)).toEqual(["ketones read", "call raised"]);
+    expect(lines(t)[0]).toBe("Call 911 now.");
+    expect(doing(t)).not.toContain("heard ill advice");
+    t.send({ do: "leave" });
+    expect(dueNow(t.state, t.now)[0]).toContain("Odile may be in danger.");
+  });
+
+  it("from 3 on raise the call where the card calls nobody, and show the emergency number whatever the line says", () => {
+    const by = (call: "no" | "clinic", text: string, from = 0) =>
+      reading(
+        ill({ ...ketoneCard, ketones: { test: "blood", from: 250, whenIll: true, lines: [{ from, says: "Drink water.", call }] } }).send(
+          none,
+        ),
+        "180",
+      ).number("ketones", text);
+    expect(walk(by("no", "2.9")).ill?.callRaised).toBe(false);
+    expect(lines(by("no", "3"))).toEqual(expect.arrayContaining(["Call 911 now.", "Your card says: Drink water."]));
+    expect(walk(by("no", "3", 6)).ill?.callRaised).toBe(true);
+    const clinic = by("clinic", "3");
+    expect(walk(clinic).ill?.callRaised).toBe(false);
+    expect(lines(clinic)).toContain("Call Harbour Clinic: 555 0142 now.");
+    expect(lines(clinic)).toContain("It gets worse, or no answer? Call 911.");
+  });
+
+  it("of a strip call the clinic now from moderate on, where the card has no words", () => {
+    const silent: DoseCard = {
+      ...plusCard,
+      ketones: { test: "urine plus signs", from: null, whenIll: true, lines: [{ from: 0, says: null, call: "no" }] },
+    };
+    const at = (level: number) => reading(ill(silent).send(none), "180").send({ do: "read strip", level }, agree);
+    for (const level of [3, 4, 5]) expect(lines(at(level))).toContain("Call Harbour Clinic: 555 0142 now.");
+    expect(lines(at(2))).toContain("Call Harbour Clinic: 555 0142.");
   });
 
   it("below the card's first line, and without a strip, the clinic is called", () => {

@@ -122,6 +122,7 @@ export function sayFact(event: Happened, names: Names): string | null {
         "no meter": "No number could be had. The tablet said: call for help.",
         "bell not answered": "The bell was not answered. The tablet called loudly.",
         "danger signs": "A danger sign. The tablet said: call for help.",
+        ketones: "Very high ketones. The tablet said: call for help.",
       }[event.why];
     case "ill began":
     case "danger signs answered":

@@ -1,5 +1,6 @@
 // What an ill day says, one thing a screen: danger signs, the number, ketones, the card's own words, and whom to call.
-import { ketoneLineOf } from "#rules/glucose/ketones.ts";
+import type { KetoneLine } from "#events/ill-rules.ts";
+import { clinicNow, isKetoneEmergency, ketoneLineOf, ketonesRaiseCall } from "#rules/glucose/ketones.ts";
 import type { Ctx } from "#walk/context.ts";
 import { illStage, isHigh, sickDayRules } from "#walk/steps/ill.ts";
 import { ketonesWords } from "#words/en/ketones.ts";
@@ -25,17 +26,41 @@ function sayKetones(c: Ctx): Say {
     : { title: "Test for ketones", lines: ["Test your urine for ketones.", "Look at the strip's own box.", "What does the strip show?"] };
 }
 
+/** A line may be nothing but a call. */
+function ownLine(c: Ctx, found: KetoneLine | null): string {
+  if (found?.says) return `Your card says: ${found.says}`;
+  if (found?.call === "emergency") return `Your card says: call ${emergencyOf(c)}.`;
+  return found?.call === "clinic" ? "Your card says: call the clinic." : "Your card has no words for this.";
+}
+
+/** Ketones are said as the reason where they are the reason. */
+function sayCall(c: Ctx): Say {
+  const rule = c.card?.ketones;
+  const value = c.walk.ill?.ketones ?? null;
+  const reason =
+    rule && value !== null && c.walk.ill?.danger !== true && ketonesRaiseCall(rule, value)
+      ? [`Ketones: ${ketonesWords(rule.test, value)}.`, ownLine(c, ketoneLineOf(rule, value))]
+      : [];
+  return {
+    title: "Call for help",
+    lines: [`Call ${emergencyOf(c)} now.`, ...reason, "Tell them that you use insulin.", "Do not stay alone."],
+    big: { value: emergencyOf(c), unit: "" },
+  };
+}
+
 function sayResult(c: Ctx): Say {
   const rule = c.card?.ketones;
   const value = c.walk.ill?.ketones ?? null;
   if (!rule || value === null)
     return { title: "No ketone test", lines: ["Nobody knows your ketones.", `Call ${clinicOf(c)}. Ask what to do.`, NO_MORE] };
   const found = ketoneLineOf(rule, value);
-  const call = found?.call === "emergency" ? [`Call ${emergencyOf(c)} now.`] : found?.call === "clinic" ? [`Call ${clinicOf(c)} now.`] : [];
-  const says = found?.says ? [`Your card says: ${found.says}`] : ["Your card has no words for this."];
-  const whom = call.length === 0 && !found?.says ? [`Call ${clinicOf(c)}.`] : call;
-  const big = found?.call === "emergency" ? { big: { value: emergencyOf(c), unit: "" } } : {};
-  return { title: "Ketones", lines: [`Ketones: ${ketonesWords(rule.test, value)}.`, ...says, ...whom, NO_MORE], ...big };
+  const now = found?.call === "clinic" || (!found?.says && clinicNow(rule, value));
+  const whom = now ? [`Call ${clinicOf(c)} now.`] : found?.says ? [] : [`Call ${clinicOf(c)}.`];
+  // A line that is the emergency number comes here only from a log older than the raised call.
+  const emergency = isKetoneEmergency(rule, value) || found?.call === "emergency";
+  const also = emergency ? [`It gets worse, or no answer? Call ${emergencyOf(c)}.`] : [];
+  const big = emergency ? { big: { value: emergencyOf(c), unit: "" } } : {};
+  return { title: "Ketones", lines: [`Ketones: ${ketonesWords(rule.test, value)}.`, ownLine(c, found), ...whom, ...also, NO_MORE], ...big };
 }
 
 function sayRule(c: Ctx): Say {
@@ -90,11 +115,7 @@ export function sayIll(c: Ctx): Say {
         ],
       };
     case "call":
-      return {
-        title: "Call for help",
-        lines: [`Call ${emergencyOf(c)} now.`, "Tell them that you use insulin.", "Do not stay alone."],
-        big: { value: emergencyOf(c), unit: "" },
-      };
+      return sayCall(c);
     case "reading":
       return {
         title: "Your glucose",

@@ -45,6 +45,14 @@ function watchFault(turn: Turn, s: Seen): string | null {
   return facts.some((f) => f.event.type === "low began") ? null : `${s.event.kind} with insulin in, and nobody watches`;
 }
 
+/** Blood ketones of 3 and more, by a card whose line there is the emergency number, or calls nobody: help is called in the same turn. */
+function ketonesFault(turn: Turn, s: Seen): string | null {
+  if (s.event.type !== "ketones read" || s.event.test !== "blood" || s.event.value < 3) return null;
+  return turn.decision.facts.some((f) => f.person === s.entry.fact.person && f.event.type === "call raised")
+    ? null
+    : "ketones of an emergency, and nobody is called";
+}
+
 /** Every end of the questions names somebody to call, and so does every mishap. */
 function endFault(turn: Turn): string | null {
   const { after } = turn;
@@ -87,7 +95,7 @@ export const illPromise: PromiseCheck = {
   broken: (turn) =>
     firstBroken(turn, (s) => {
       if (s.w?.illOpen && NOT_ON_AN_ILL_DAY.includes(s.event.type)) return `${s.event.type} on an ill day`;
-      return watchFault(turn, s);
+      return ketonesFault(turn, s) ?? watchFault(turn, s);
     }) ??
     (wanted(turn)?.do === "danger signs" &&
     JSON.stringify(turn.move).includes("true") &&
