@@ -33,10 +33,12 @@ function howSure(dose: Dose): string[] {
   return dose.certain ? [] : ["It is not certain that all of it went in."];
 }
 
+const NONE = "is in the book.";
+
 /** Behind a newest dose that is not certain, the one before it is said too: it is the one that was seen. */
 function sayDoses(doses: readonly Dose[], name: string, who: string, now: Stamp, sure: boolean): string[] {
   const [dose, before] = doses;
-  if (!dose) return [capital(`${who === "" ? "" : `${who}, `}no recent ${name} is in the book.`)];
+  if (!dose) return [capital(`${who === "" ? "" : `${who}, `}no recent ${name} ${NONE}`)];
   const how = since(dose, now, sure);
   const at = { wall: dose.at.wall - (dose.agoMinutes ?? 0) * 60_000, offset: dose.at.offset };
   const when = dose.agoMinutes === null ? "When is not known." : `That was ${whichDay(at, now)} at ${timeOfDay(at)}.`;
@@ -67,11 +69,14 @@ export function didITakeIt(house: HouseState, me: PersonState, now: Stamp): stri
   const others = background
     .filter(({ id }) => id !== open?.background?.insulinId)
     .flatMap((one) => sayDoses(dosesOf(me, one.id), one.name, "", now, sure));
+  // Somebody may read "none" as leave to inject.
+  const nothing = [...mealtime, ...others].some((line) => line.endsWith(NONE));
   return [
     ...atNeedle,
     ...(open?.background ? [`It is about ${open.background.insulinName}.`] : []),
     ...mealtime,
     ...others,
+    ...(nothing ? ["I know only what I was told.", "In doubt: no dose."] : []),
     ...(sure ? [] : ["The tablet's clock is not sure now."]),
     ...(open ? [] : gap(house, me, now)),
     ...notInBook(me),

@@ -19,7 +19,12 @@ describe("did I take it?", () => {
   });
 
   it("says that nothing is in the book, never that nothing was taken", () => {
-    expect(says(odileAlone())).toEqual(["Odile, no recent mealtime insulin is in the book."]);
+    expect(says(odileAlone())).toEqual([
+      "Odile, no recent mealtime insulin is in the book.",
+      "I know only what I was told.",
+      "In doubt: no dose.",
+    ]);
+    expect(says(taken())).not.toContain("In doubt: no dose.");
   });
 
   it("says a dose told later with what is not known of it", () => {
