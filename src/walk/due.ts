@@ -29,6 +29,8 @@ export const BACKGROUND_MINUTES = 30;
 /** Our choice, no source: a reading taken so long before or after its hour is that one. */
 const READING_EARLY = 60;
 const READING_LATE = 120;
+/** Of an hour that comes once a day the nearest one is so near at most. */
+const HALF_A_DAY = 12 * 60;
 /** Our choice, no source: an injection so many minutes nearer than this is the one of that hour; half of twelve hours, the closest that two a day stand. */
 const DOSE_NEAR = 6 * 60;
 
@@ -42,15 +44,16 @@ function mealInBook(me: PersonState, meal: MealName, from: ClockTime, until: Clo
   });
 }
 
-/** An injection whose time nobody knows counts for this hour: a reminder must never lead to a second one. */
-function doseInBook(me: PersonState, insulinId: string, at: ClockTime, now: Stamp): boolean {
+/** Does that injection belong to the hour it is due at, today, or to the same hour of the day before or after? By midnight the calendar cannot tell. */
+function doseInBook(me: PersonState, insulinId: string, at: ClockTime, onceADay: boolean, now: Stamp): boolean {
   const { date, minuteOfDay } = localParts(now.wall, now.offset);
   const dueWall = now.wall - (minuteOfDay - minuteOf(at)) * MINUTE;
   return me.backgroundDoses.some((dose) => {
     if (dose.insulinId !== insulinId) return false;
+    // One whose time nobody knows counts for its day of telling: a reminder must never lead to a second one.
     if (dose.agoMinutes === null) return partsOf(dose.at).date === date;
-    if (dose.dose === at && partsOf(dose.at).date === date) return true;
-    return Math.abs(dose.at.wall - dose.agoMinutes * MINUTE - dueWall) < DOSE_NEAR * MINUTE;
+    const apart = Math.abs(dose.at.wall - dose.agoMinutes * MINUTE - dueWall);
+    return apart < (onceADay || dose.dose === at ? HALF_A_DAY : DOSE_NEAR) * MINUTE;
   });
 }
 
@@ -72,12 +75,13 @@ export function dueToday(me: PersonState, now: Stamp): Due[] {
     due({ of: "meal", meal }, minuteOf(from), minuteOf(until), mealInBook(me, meal, from, until, today)),
   );
   const card = me.card && whyNotInForce(me.card.card, { today }) === null ? me.card.card : null;
-  const background = backgroundDosesOf(card).map(({ insulin, at }) =>
+  const hours = backgroundDosesOf(card);
+  const background = hours.map(({ insulin, at }) =>
     due(
       { of: "background", at, insulinId: insulin.id, insulinName: insulin.name },
       minuteOf(at),
       minuteOf(at) + BACKGROUND_MINUTES,
-      doseInBook(me, insulin.id, at, now),
+      doseInBook(me, insulin.id, at, hours.filter((d) => d.insulin.id === insulin.id).length === 1, now),
     ),
   );
   const readings = (me.person.readingTimes ?? []).map((at) => {

@@ -5,6 +5,7 @@ import type { Person } from "#events/person.ts";
 import { type Due, dueNext, dueToday } from "#walk/due.ts";
 import { offers } from "#walk/offers.ts";
 import { dueNow } from "#words/en/kitchen.ts";
+import { whole, withNight } from "../../kit/background-walk.ts";
 import { backgroundOnlyCard } from "../../kit/cards.ts";
 import { bring, led, me, odileAlone, setClock } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
@@ -77,6 +78,39 @@ describe("what is due", () => {
     const told = table({ background });
     told.pass(9 * HOUR);
     told.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: null, insulin: "glargine-100" });
+    expect(states(told)).toHaveProperty("background 21:30", "in the book");
+  });
+});
+
+describe("a background dose taken around midnight", () => {
+  /** The walk of 21:30, taken so many minutes after noon. */
+  const takenAt = (minutes: number) => {
+    const t = withNight();
+    // Something in the book by the way: a day without any entry would be asked about.
+    t.pass((minutes / 2) * MINUTE);
+    t.send({ do: "open reading", person: "odile" }, { do: "leave" }, { do: "set aside", person: "odile" });
+    t.pass((minutes / 2) * MINUTE);
+    return whole(t);
+  };
+
+  it("is that of the evening before, and leaves the next evening to come and to be called for", () => {
+    const t = takenAt(12 * 60 + 12);
+    expect(me(t).backgroundDoses[0]).toMatchObject({ dose: "21:30" });
+    expect(states(t)).toHaveProperty("background 21:30", "to come");
+    t.pass(21 * HOUR + 18 * MINUTE);
+    expect(states(t)).toHaveProperty("background 21:30", "now");
+    expect(tick(t, 30)).toEqual(["glargine-100"]);
+  });
+
+  it("is that of the same evening from twelve hours before it, by a walk or told later", () => {
+    expect(states(takenAt(10 * 60))).toHaveProperty("background 21:30", "in the book");
+    const early = takenAt(0);
+    expect(states(early)).toHaveProperty("background 21:30", "in the book");
+    early.pass(24 * HOUR);
+    expect(states(early)).toHaveProperty("background 21:30", "to come");
+    const told = withNight();
+    told.pass(11 * HOUR);
+    told.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: 9 * 60, insulin: "glargine-100" });
     expect(states(told)).toHaveProperty("background 21:30", "in the book");
   });
 });
