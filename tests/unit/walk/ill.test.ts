@@ -116,7 +116,7 @@ describe("feeling ill", () => {
     const t = reading(ill().send(none), "180");
     expect(lines(t)[0]).toBe("Keep taking the long-acting insulin.");
     t.send(heard);
-    expect(lines(t)).toEqual(["Drink water often."]);
+    expect(lines(t)).toEqual(["Drink water often.", "Measure again in 4 hours.", "Cannot eat, and not high? Sip something sweet."]);
     t.send(heard);
     expect(lines(t)).toEqual([
       "Your card has no words for ill days.",
@@ -125,6 +125,15 @@ describe("feeling ill", () => {
       "Call Harbour Clinic: 555 0142 now.",
       "It gets worse? Call 911.",
     ]);
+  });
+
+  it("by a blank card names nothing sweet at a high reading, and says to measure again after a low that began it", () => {
+    const high = ill().send(none, HI, HI, heard, heard);
+    expect(lines(high)).toEqual(["Drink water often.", "Measure again in 4 hours."]);
+    const low = reading(ill().send(none), "60").send({ do: "took sugar", food: "glucose-tablets", grams: 16 });
+    low.pass(15 * MINUTE);
+    low.number("recheck after low", "96").send(heard);
+    expect(lines(low)).toContain("Measure again in 4 hours.");
   });
 
   it("says to go on with long-acting insulin on every card, whatever else stands on it", () => {

@@ -63,6 +63,11 @@ function sayResult(c: Ctx): Say {
   return { title: "Ketones", lines: [`Ketones: ${ketonesWords(rule.test, value)}.`, ownLine(c, found), ...whom, ...also, NO_MORE], ...big };
 }
 
+function highNow(c: Ctx): boolean {
+  const last = c.walk.ill?.reading;
+  return last?.word === "HI" || isHigh(c, last?.glucose ?? null);
+}
+
 function sayRule(c: Ctx): Say {
   const rules = sickDayRules(c);
   const n = c.walk.ill?.rulesHeard ?? 0;
@@ -74,7 +79,15 @@ function sayRule(c: Ctx): Say {
     case "card":
       return { title, lines: [rule.text] };
     case "drink":
-      return { title, lines: ["Drink water often."] };
+      // Measuring each 3 to 4 hours is in the sick-day leaflets (ACP, US CDC); a sip of something sweet is common practice, no source.
+      return {
+        title,
+        lines: [
+          "Drink water often.",
+          "Measure again in 4 hours.",
+          ...(highNow(c) ? [] : ["Cannot eat, and not high? Sip something sweet."]),
+        ],
+      };
     default:
       return { title, lines: ["Keep taking the long-acting insulin.", "Never stop it when you are ill."] };
   }
@@ -84,8 +97,7 @@ function sayEnd(c: Ctx): Say {
   const { card, walk } = c;
   const silent = walk.ill?.feelsIll && !card?.advice.ill && !card?.sickDay;
   const when = card?.sickDay?.callWhen ?? null;
-  const last = walk.ill?.reading;
-  const high = last?.word === "HI" || isHigh(c, last?.glucose ?? null);
+  const high = highNow(c);
   return {
     title: "Whom to call",
     lines: [
