@@ -1,7 +1,9 @@
 // What the steps of a low say: sugar, the wait, the new reading, the watch without a meal, the call, and the help for whoever is in the house.
+import { BEDTIME } from "#rules/card/correction-limit.ts";
 import { snackAfterMinutes } from "#rules/glucose/guidelines.ts";
 import { watchOf } from "#rules/glucose/watch.ts";
 import { isHeard } from "#rules/time/house-hours.ts";
+import { isBetween } from "#rules/time/local.ts";
 import { type Ctx, waitOver } from "#walk/context.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { helpStepNow } from "#walk/steps/help-steps.ts";
@@ -169,6 +171,12 @@ export function sayLow(c: Ctx): Say {
   }
 }
 
+/** A clock in doubt counts as bedtime. */
+function isBedtime(c: Ctx): boolean {
+  const { from, until } = c.card?.bedtime ?? BEDTIME;
+  return c.minuteOfDay === null || isBetween(c.minuteOfDay, from, until);
+}
+
 /** The snack as it is taught where the household lives: rules/glucose/guidelines.ts. */
 export function sayLowOver(c: Ctx): Say {
   if (isHighNow(c)) return sayHighNow(c);
@@ -177,7 +185,9 @@ export function sayLowOver(c: Ctx): Say {
     after === 0
       ? ["Eat a snack now, like bread or a biscuit."]
       : [`Is the next meal more than ${ago(after)} away?`, "Then eat a snack, like bread or crackers."];
-  return { title: "Better", lines: ["The low is over.", ...snack] };
+  // A low before the night may come again in it. The snack above stands: it is taught after any low with no meal near.
+  const night = isBedtime(c) ? ["Measure again before you sleep.", "Keep quick sugar by the bed."] : [];
+  return { title: "Better", lines: ["The low is over.", ...snack, ...night] };
 }
 
 /** What was watched after a meal that was not eaten whole, or did not stay down, was good. */
