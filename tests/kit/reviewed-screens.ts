@@ -101,6 +101,7 @@ function lows(make: (person?: Partial<Person>) => Table): Scene[] {
     ["then, with a kit", severe(3, { glucagonSteps: [KIT_WORDS] })],
     ["a high reading after sugar", twice(treated(low()), "recheck after low", "320")],
     ["the low is over, in the US", good(treated(low()))],
+    ["the low is over, in the evening", good(treated(later(make(), 10 * 60).send(feelsLow)))],
     ["the low is over, in the UK", good(treated(inUk(low())))],
   ];
 }
@@ -146,6 +147,8 @@ function mishaps(make: () => Table): Scene[] {
     ["the window is not seen", unseen()],
     ["the button stands out", unseen({ do: "button feels", how: "standing out" })],
     ["food did not stay down: the advice was heard", at("eat").send({ do: "report", mishap: "vomiting" }, heard)],
+    ["vomiting, in a low", make().send(feelsLow, { do: "report", mishap: "vomiting" })],
+    ["vomiting, a while after the injection", later(at("eat"), 40).send({ do: "report", mishap: "vomiting" })],
     ["the app started again at the needle", again(at("inject"))],
   ];
 }

@@ -2,9 +2,13 @@
 import type { DoseCard, InsulinKind } from "#events/card.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import { watchOf } from "#rules/glucose/watch.ts";
+import { oldestAge } from "#rules/time/elapsed.ts";
 import type { Ctx } from "#walk/context.ts";
 import { insulinOf } from "#walk/insulin.ts";
+import { careMinutesMs } from "#walk/steps/care-ms.ts";
+import { isHighNow } from "#walk/steps/high-now.ts";
 import { isPenTrouble } from "#walk/steps/mishap-doses.ts";
+import { isWatched } from "#walk/steps/no-meal.ts";
 import { unitsOf } from "#words/en/amounts.ts";
 import type { Say } from "#words/say.ts";
 import { clinicOf, emergencyOf } from "./whom.ts";
@@ -26,6 +30,14 @@ const noMore = (said: string, field: Advice["field"]): Advice => ({
   // Spacing is the card's; a high reading is no reason against it.
   blank: () => ["Still high later? Inject no more on your own."],
 });
+
+/** A low, or a number of these minutes that is not high. Without one, sugar may feed ketones. */
+function mayDrinkSugar(c: Ctx): boolean {
+  const { low, reading } = c.walk;
+  if (low && !isWatched(c.walk)) return !isHighNow(c);
+  const age = reading?.glucose ? oldestAge(reading.at, c.now, c.sure) : null;
+  return age !== null && age <= careMinutesMs(c.card, "readingAgeMinutes") && !isHighNow(c);
+}
 
 const insulinIsIn = (c: Ctx): boolean => c.walk.injectOpened !== null;
 
@@ -69,7 +81,10 @@ const ADVICE: Readonly<Record<MishapKind, Advice>> = {
   vomiting: {
     said: "Food did not stay down.",
     field: "ill",
-    blank: () => ["Take small sips of a sugary drink.", "Never stop long-acting insulin."],
+    blank: (c) => [
+      ...(mayDrinkSugar(c) ? ["Take small sips of a sugary drink."] : ["Measure next. Sip water."]),
+      "Never stop long-acting insulin.",
+    ],
   },
   "eaten, not injected": {
     said: "You ate, and no insulin went in.",
