@@ -23,7 +23,9 @@ export function illBegun(walk: Walk, because: IllBecause): Walk {
     rulesHeard: 0,
     callRaised: false,
   };
-  return { ...walk, ...quiet, ill: because === "feels ill" ? { ...ill, feelsIll: true, danger: null } : ill };
+  // A watch goes on behind the question about danger signs.
+  const wait = walk.low && walk.wait?.for === "watch" ? walk.wait : null;
+  return { ...walk, ...quiet, wait, ill: because === "feels ill" ? { ...ill, feelsIll: true, danger: null } : ill };
 }
 
 /** A dose told before is asked for again: it was told from another reading. */

@@ -1,5 +1,6 @@
 // Facts of a low into the low.
 import type { WaitFor } from "#events/happened-walk.ts";
+import type { Walk } from "./state.ts";
 import type { Low, ReadingAnswer } from "./walk-parts.ts";
 
 /** reading: the last one of the walk, which may be what it began with. */
@@ -23,3 +24,7 @@ export function lowInWait(low: Low, waits: WaitFor): Low {
   if (waits === "recheck") return { ...low, due: "recheck" };
   return waits === "watch" ? { ...low, due: "recheck", callRaised: false, cannotSwallow: false, helpSteps: 0 } : low;
 }
+
+/** Sugar that came up helps nobody: the wait for it is over, and sugar is due again. A watch after a good reading goes on. */
+export const sugarCameUp = (walk: Walk): Walk =>
+  walk.low && walk.wait?.for === "recheck" ? { ...walk, wait: null, waitDone: null, low: { ...walk.low, due: "treat" } } : walk;

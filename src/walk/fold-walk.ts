@@ -3,7 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { illBegun, illHeard, illWith, readingInIll } from "./fold-ill.ts";
-import { lowBegun, lowInWait, readingInLow } from "./fold-low.ts";
+import { lowBegun, lowInWait, readingInLow, sugarCameUp } from "./fold-low.ts";
 import { freshPenCheck } from "./fresh.ts";
 import type { Walk } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
@@ -224,7 +224,8 @@ export function foldWalk(before: Walk, event: Happened, at: Stamp): Walk {
     case "mishap advice heard": {
       // "Inject now" never simply comes back: the needle may have been in when it hurt.
       const open = walk.injectOpened !== null && walk.injected === null && !walk.pressed;
-      return { ...walk, mishap: null, mishapsHeard: [...walk.mishapsHeard, event.kind], needleAsked: open };
+      const heard = { ...walk, mishap: null, mishapsHeard: [...walk.mishapsHeard, event.kind], needleAsked: open };
+      return event.kind === "vomiting" ? sugarCameUp(heard) : heard;
     }
     case "pen put away":
       return { ...walk, putAway: true };

@@ -15,7 +15,7 @@ import { backgroundStep, readingStep } from "./step-of.ts";
 import type { Draft, Ill, Low, PenCheck, ReadingAnswer, Wait } from "./walk-parts.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 11;
+export const FOLD_VERSION = 12;
 
 /** "mishap": something went wrong and was told in the kitchen, outside any other walk. */
 export type WalkKind = "meal" | "low" | "mishap" | "background" | "reading";
@@ -159,9 +159,14 @@ export type Step = StepName | "low" | "ill" | "mishap" | "needle question";
 
 const eatsFirst = (walk: Walk): boolean => walk.told?.timing === "after eating";
 
+/** Whoever feels ill while a good reading is watched is asked about danger signs first. An active low waits for no question. */
+const asksDanger = ({ low, ill, wait }: Walk): boolean =>
+  low !== null && !low.callRaised && wait?.for === "watch" && ill?.feelsIll === true && ill.danger === null;
+
 /** Where a walk stands: the first answer that is missing. */
 export function stepOf(walk: Walk): Step {
   if (walk.mishap) return "mishap";
+  if (asksDanger(walk)) return "ill";
   if (walk.low) return "low";
   if (walk.needleAsked) return "needle question";
   if (walk.ill) return "ill";

@@ -104,7 +104,9 @@ const UNANSWERED_MS = 5 * MINUTE;
 export function unansweredLow(walk: Walk, now: Stamp, sure: boolean): boolean {
   if (!walk.low || walk.low.callRaised) return false;
   const since = oldestAge(walk.touchedAt, now, sure) ?? now.mono;
-  return since >= UNANSWERED_MS + (walk.wait?.for === "recheck" || walk.wait?.for === "watch" ? walk.wait.ms : 0);
+  // The question about danger signs stands before a watch, and is answered at once or not at all.
+  const asked = walk.ill?.feelsIll === true && walk.ill.danger === null && walk.wait?.for === "watch";
+  return since >= UNANSWERED_MS + (!asked && (walk.wait?.for === "recheck" || walk.wait?.for === "watch") ? walk.wait.ms : 0);
 }
 
 const wait = (ms: number): Happened => ({ type: "wait began", for: "recheck", ms });

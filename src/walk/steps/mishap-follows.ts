@@ -8,6 +8,7 @@ import { elapsed } from "#rules/time/elapsed.ts";
 import type { Ctx } from "#walk/context.ts";
 import { isBackground } from "#walk/insulin.ts";
 import { illBegins } from "./ill-begins.ts";
+import { isWatched } from "./no-meal.ts";
 
 /** Less food than the insulin was for (design: a reading in an hour; common practice, no source). */
 const HALF_EATEN_MS = 60 * MINUTE;
@@ -62,6 +63,8 @@ function watched(c: Ctx, mishap: MishapKind): Happened[] {
 export function whatFollows(c: Ctx, mishap: MishapKind): Happened[] {
   const { walk } = c;
   if (mishap === "feeling ill") return illBegins("feels ill");
+  // Sugar came up in a low: it is due again (fold-low.ts), and whoever is near is called.
+  if (mishap === "vomiting" && walk.low && !isWatched(walk) && !walk.low.callRaised) return [{ type: "call raised", why: "still low" }];
   // At the needle its own question comes first (promise 11).
   if (walk.low || (walk.injectOpened && !walk.injected)) return [];
   const watch = watched(c, mishap);

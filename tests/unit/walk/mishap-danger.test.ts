@@ -1,9 +1,10 @@
 // What a nurse found missing after the worst mishaps: no screen may say that all is well while insulin may be at work.
 import { describe, expect, it } from "vitest";
 import { GUARDS } from "#walk/guards.ts";
+import { offers } from "#walk/offers.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { open, toDose, toNeedle, withNight } from "../../kit/background-walk.ts";
-import { walk } from "../../kit/explore/at-table.ts";
+import { led, odileAlone, odileAt, walk } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
 
 const MINUTE = 60;
@@ -34,5 +35,69 @@ describe("the mealtime pen taken for the long-acting one", () => {
     expect(says(t)).toMatch(/555 0142/);
     t.pass(10 * MINUTE);
     expect(says(t)).toContain("The wrong insulin may be in.");
+  });
+});
+
+const sugar = { do: "took sugar", food: "glucose-tablets", grams: 16 } as const;
+const heard = { do: "heard mishap advice" } as const;
+const doing = (t: Table): string[] => offers(t.state, t.now).flatMap((o) => (o.offer === "press" ? [o.intent.do] : []));
+
+describe("sugar that came up in a low", () => {
+  const low = (): Table => {
+    const t = odileAlone().send({ do: "open low", person: "odile" }, sugar);
+    t.pass(3 * MINUTE);
+    return t.send({ do: "report", mishap: "vomiting" });
+  };
+
+  it("is offered again at once, and somebody is called", () => {
+    const t = low();
+    expect(led(t, heard)).toContain("call raised");
+    expect(walk(t).wait).toBeNull();
+    expect(doing(t)).toContain("took sugar");
+    expect(says(t)).toContain("Can you swallow? Take 15 grams again now.");
+  });
+
+  it("still needs its good reading", () => {
+    const t = low().send(heard, sugar);
+    t.pass(15 * MINUTE);
+    expect(t.step()).toBe("low");
+    expect(t.number("recheck after low", "110").step()).toBe("done");
+  });
+});
+
+describe("somebody who feels ill while a good reading is watched", () => {
+  const ill = (): Table => {
+    const t = odileAt("eat").send({ do: "cannot eat" }, sugar);
+    t.pass(15 * MINUTE);
+    return t.number("recheck after low", "110").send({ do: "report", mishap: "feeling ill" });
+  };
+
+  it("is asked about danger signs at once, and the watch goes on after a no", () => {
+    const t = ill();
+    expect(t.step()).toBe("ill");
+    expect(says(t)).toContain("Danger sign");
+    t.send({ do: "danger signs", any: false });
+    expect(t.step()).toBe("low");
+    t.number("recheck after low", "110");
+    expect(walk(t).wait?.for).toBe("watch");
+  });
+
+  it("is told to call after a yes", () => {
+    const t = ill();
+    expect(led(t, { do: "danger signs", any: true })).toContain("call raised");
+    expect(says(t)).toContain("Call 911 now.");
+    expect(says(t)).toContain("Tell them that you use insulin.");
+  });
+
+  it("is called for after five minutes without an answer", () => {
+    const t = ill();
+    t.pass(5 * MINUTE);
+    expect(led(t, { do: "pass time" })).toContain("call raised");
+  });
+
+  it("is given sugar first where the low is not over", () => {
+    const t = odileAlone().send({ do: "open low", person: "odile" }, { do: "report", mishap: "feeling ill" });
+    expect(t.step()).toBe("low");
+    expect(doing(t)).toContain("took sugar");
   });
 });

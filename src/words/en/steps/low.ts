@@ -67,6 +67,8 @@ function sayHelp(c: Ctx): Say {
 /** Where nobody can hear a call, the number comes first; else whoever is near is quicker there than an ambulance. */
 function callWords(c: Ctx): string[] {
   const call = `Call ${emergencyOf(c)} now.`;
+  // To be sleepy or short of breath waits for nobody in the house.
+  if (c.walk.ill?.danger) return [call, "Tell them that you use insulin."];
   const why = c.walk.low?.noMeter ? "There is no number." : "This low needs help.";
   return isHeard(c.house.household, c.minuteOfDay)
     ? [why, "Call for whoever is in the house.", `Nobody comes? ${call}`]
