@@ -28,6 +28,9 @@ export function illScenes(own: string): Scene[] {
     ketones: { test: "blood", from: 250, whenIll: true, lines: [{ from: 0, says: own, call: "clinic" }] },
     sickDay: { rules: [own], callWhen: own },
   };
+  const toClinic: Partial<DoseCard> = {
+    ketones: { test: "blood", from: 250, whenIll: true, lines: [{ from: 0, says: null, call: "clinic" }] },
+  };
   const late = odileAlone().send({ do: "open mishap", person: "odile", mishap: "feeling ill" });
   late.pass(5 * 60);
   late.send({ do: "pass time" });
@@ -40,6 +43,8 @@ export function illScenes(own: string): Scene[] {
     ["the meter shows HI again", ill({}, HI, HI)],
     ["the meter shows HI again; the card has its own words", ill(words, HI, HI)],
     ["the reading is high; the card has its own words", reading(ill(words), "320")],
+    ["the reading is high, by a blank card", reading(ill({ high: null }), "320")],
+    ["ketones 3.0, and the card calls the clinic", reading(ill(toClinic), "180").number("ketones", "3")],
     ["the reading is high, before the dose", twice(bring(odileAlone(words), "reading"), "reading", "320")],
     ["ketones are asked for, of blood", reading(ill(ketoneCard), "180")],
     ["ketones are asked for, on a strip", reading(ill(plusCard), "180")],

@@ -5,6 +5,7 @@ import type { Intent } from "#events/intent.ts";
 import { type Glucose, MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
+import { highBy } from "#rules/glucose/high.ts";
 import { ketonesDue, ketonesRaiseCall, stripLevels } from "#rules/glucose/ketones.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import { type Ctx, happen, type Offer, type Outcome, press, type StepRules } from "#walk/context.ts";
@@ -15,8 +16,7 @@ import { glucoseOf, words } from "./reading.ts";
 export type IllStage = "number" | "call" | "danger" | "reading" | "test again" | "high" | "ketones" | "result" | "rule" | "end";
 
 /** Is this reading one for which the card has words? */
-export const isHigh = (c: Ctx, glucose: Glucose | null): boolean =>
-  glucose !== null && c.card?.high != null && c.card.glucoseUnit === glucose.unit && glucose.value >= c.card.high.value;
+export const isHigh = (c: Ctx, glucose: Glucose | null): boolean => highBy(c.card, glucose) === "card";
 
 /** What comes first of all is never stopped: long-acting insulin goes on (sick-day leaflets agree: never stop basal insulin; keep drinking). */
 export type SickDayRule = { say: "long-acting" } | { say: "own"; text: string } | { say: "card"; text: string } | { say: "drink" };
@@ -33,17 +33,22 @@ export function sickDayRules(c: Ctx): SickDayRule[] {
   ];
 }
 
+/** A reading walk has nothing after it that would ask: HI twice in it is very high, however somebody feels. */
+const asksDanger = ({ ill, kind }: Walk): boolean => ill !== null && (ill.feelsIll || (ill.because === "HI again" && kind === "reading"));
+
 export function illStage(c: Ctx): IllStage {
   const { ill, draft } = c.walk;
   if (draft) return "number";
   if (!ill) return "end";
   if (ill.callRaised) return "call";
-  if (ill.feelsIll && ill.danger === null) return "danger";
+  if (asksDanger(c.walk) && ill.danger === null) return "danger";
   if (ill.reading?.word === "HI" && c.walk.his === 1 && !ill.noMeter) return "test again";
   if (ill.feelsIll && !ill.reading && !ill.noMeter) return "reading";
-  const veryHigh = ill.reading?.word === "HI";
-  if ((veryHigh || isHigh(c, ill.reading?.glucose ?? null)) && !ill.highHeard) return "high";
   const due = ketonesDue(c.card?.ketones, ill.reading, ill.feelsIll);
+  const by = highBy(c.card, ill.reading?.glucose ?? null);
+  // Where ketones are asked for, they say what to do; the default is for a card that says nothing at all.
+  const high = ill.reading?.word === "HI" || by === "card" || (by === "default" && !due);
+  if (high && !ill.highHeard) return "high";
   if (due && ill.ketones === null && !ill.noStrips) return "ketones";
   if (due && !ill.ketonesHeard) return "result";
   if (ill.feelsIll && ill.rulesHeard < sickDayRules(c).length) return "rule";
@@ -166,6 +171,6 @@ const UNANSWERED_MS = 5 * MINUTE;
 
 /** Has nobody answered the question about danger signs, and nobody left it? */
 export function unansweredIll(walk: Walk, now: Stamp, sure: boolean): boolean {
-  if (!walk.ill?.feelsIll || walk.ill.danger !== null || walk.ill.callRaised || walk.left || walk.low || walk.mishap) return false;
+  if (!asksDanger(walk) || walk.ill?.danger !== null || walk.ill.callRaised || walk.left || walk.low || walk.mishap) return false;
   return (oldestAge(walk.touchedAt, now, sure) ?? now.mono) >= UNANSWERED_MS;
 }

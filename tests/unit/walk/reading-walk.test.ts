@@ -1,10 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { highBy } from "#rules/glucose/high.ts";
+import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
-import { open, withNight } from "../../kit/background-walk.ts";
-import { me, twice, walk } from "../../kit/explore/at-table.ts";
+import { sayWalk } from "#words/en/steps.ts";
+import { nightCard, open, withNight } from "../../kit/background-walk.ts";
+import { led, me, twice, walk } from "../../kit/explore/at-table.ts";
+import { fixedCard } from "../../kit/people.ts";
 import type { Table } from "../../kit/table.ts";
 
 const begun = (): Table => withNight().send({ do: "open reading", person: "odile" }, { do: "already washed" });
+const said = (t: Table) => sayWalk(t.state, t.now, GUARDS);
 const HI = { do: "read word", word: "HI", via: "touch" } as const;
 
 describe("the reading walk", () => {
@@ -36,10 +41,45 @@ describe("the reading walk", () => {
     expect(twice(begun(), "reading", "299").step()).toBe("done");
   });
 
-  it("asks for a new strip at HI, and believes it the second time", () => {
+  it("asks for a new strip at HI, believes it the second time, and asks about danger signs then, which silence does not answer", () => {
     const t = begun().send(HI);
     expect(t.step()).toBe("reading");
     expect(t.send({ do: "change number" }, HI).step()).toBe("ill");
+    expect(said(t)?.title).toBe("Danger signs");
+    t.send({ do: "danger signs", any: false });
+    expect(said(t)?.lines).toContain("Call Harbour Clinic: 555 0142 now.");
+    const silent = begun().send(HI, { do: "change number" }, HI);
+    silent.pass(5 * 60);
+    expect(led(silent, { do: "pass time" })).toEqual(["call raised"]);
+  });
+
+  it("by a card that names no high takes 240 for one, says that it is the default, and whom to call", () => {
+    const blank = { ...nightCard, high: null };
+    const at = (text: string) =>
+      twice(withNight(blank).send({ do: "open reading", person: "odile" }, { do: "already washed" }), "reading", text);
+    const t = at("450");
+    expect(said(t)?.lines).toEqual([
+      "Your reading is high.",
+      "Your card does not say what is high.",
+      "This tablet takes 240 and more.",
+      "Inject no more than your card says.",
+      "Call Harbour Clinic: 555 0142.",
+      "It gets worse? Call 911.",
+    ]);
+    t.send({ do: "heard ill advice" });
+    expect(t.step()).toBe("done");
+    expect(t.types()).not.toContain("dose told");
+    const night = twice(open(withNight(blank)).send({ do: "already washed" }), "reading", "450");
+    expect(night.send({ do: "heard ill advice" }).step()).toBe("card");
+  });
+
+  it("takes 13.3 for it in millimoles, and no number below", () => {
+    const glucose = (value: number, unit: "mg/dL" | "mmol/L") => ({ value, unit });
+    const blank = { ...fixedCard, high: null };
+    expect([239, 240].map((n) => highBy(blank, glucose(n, "mg/dL")))).toEqual([null, "default"]);
+    expect([13.2, 13.3].map((n) => highBy(null, glucose(n, "mmol/L")))).toEqual([null, "default"]);
+    expect([299, 300].map((n) => highBy(fixedCard, glucose(n, "mg/dL")))).toEqual([null, "card"]);
+    expect(highBy(blank, glucose(20, "mmol/L"))).toBeNull();
   });
 
   it("can be left, is offered again, and may be set aside", () => {

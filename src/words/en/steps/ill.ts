@@ -1,8 +1,10 @@
 // What an ill day says, one thing a screen: danger signs, the number, ketones, the card's own words, and whom to call.
 import type { KetoneLine } from "#events/ill-rules.ts";
+import { HIGH_DEFAULT, highBy } from "#rules/glucose/high.ts";
 import { clinicNow, isKetoneEmergency, ketoneLineOf, ketonesRaiseCall } from "#rules/glucose/ketones.ts";
 import type { Ctx } from "#walk/context.ts";
-import { illStage, isHigh, sickDayRules } from "#walk/steps/ill.ts";
+import { illStage, sickDayRules } from "#walk/steps/ill.ts";
+import { number } from "#words/en/amounts.ts";
 import { ketonesWords } from "#words/en/ketones.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
@@ -16,6 +18,18 @@ function sayHigh(c: Ctx): Say {
   const says = own ? [`Your card says: ${own}`] : [];
   if (c.walk.ill?.reading?.word === "HI")
     return { title: "The meter shows HI", lines: ["HI again means very high.", ...says, NO_MORE, `Call ${clinicOf(c)} now.`] };
+  if (!c.card?.high)
+    return {
+      title: "The reading is high",
+      lines: [
+        "Your reading is high.",
+        "Your card does not say what is high.",
+        `This tablet takes ${number(HIGH_DEFAULT[c.me.person.glucoseUnit])} and more.`,
+        NO_MORE,
+        `Call ${clinicOf(c)}.`,
+        `It gets worse? Call ${emergencyOf(c)}.`,
+      ],
+    };
   return { title: "The reading is high", lines: ["Your reading is high.", ...says, NO_MORE] };
 }
 
@@ -65,7 +79,7 @@ function sayResult(c: Ctx): Say {
 
 function highNow(c: Ctx): boolean {
   const last = c.walk.ill?.reading;
-  return last?.word === "HI" || isHigh(c, last?.glucose ?? null);
+  return last?.word === "HI" || highBy(c.card, last?.glucose ?? null) !== null;
 }
 
 function sayRule(c: Ctx): Say {

@@ -79,7 +79,15 @@ function silenceFault(turn: Turn): string | null {
   if (turn.move.kind !== "pass") return null;
   for (const [id, p] of Object.entries(after.house.people)) {
     const was = before.house.people[id]?.walk;
-    const asked = was?.ill?.feelsIll && was.ill.danger === null && !was.ill.callRaised && !was.left && !was.low && !was.mishap;
+    const veryHigh = was?.kind === "reading" && was.ill?.because === "HI again";
+    const asked =
+      (was?.ill?.feelsIll || veryHigh) &&
+      was?.ill &&
+      was.ill.danger === null &&
+      !was.ill.callRaised &&
+      !was.left &&
+      !was.low &&
+      !was.mishap;
     const w = after.ledger.people[id]?.walk;
     const silent = w && passed(w.answeredAt, after.now, after.ledger.trusted);
     if (asked && w && typeof silent === "number" && silent > 10 * MINUTE && !w.callRaised)
