@@ -101,3 +101,18 @@ describe("somebody who feels ill while a good reading is watched", () => {
     expect(doing(t)).toContain("took sugar");
   });
 });
+
+describe("insulin that may be too much, or may be in", () => {
+  it("is measured now and each hour after too much, in the kitchen and in either walk", () => {
+    const tables = [
+      odileAlone().send({ do: "open mishap", person: "odile", mishap: "too much" }),
+      odileAt("eat").send({ do: "report", mishap: "too much" }),
+      nightInjected().send({ do: "report", mishap: "too much" }),
+    ];
+    for (const t of tables) expect(says(t)).toContain("Measure now. Measure again each hour.");
+  });
+
+  it("counts as in where nobody is sure", () => {
+    expect(says(odileAt("inject").send({ do: "report", mishap: "not sure" }))).toMatch(/Count it as in\. Keep sugar near\.$/);
+  });
+});

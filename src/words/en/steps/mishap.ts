@@ -19,12 +19,15 @@ interface Advice {
   field: keyof DoseCard["advice"] | null;
   /** Where the card is silent. */
   blank?: (c: Ctx) => readonly string[];
+  /** Said last, whatever the card says. */
+  last?: readonly string[];
   /** Nothing more is injected on doubt. */
   noSecond?: true;
 }
 
-const noMore = (said: string, field: Advice["field"]): Advice => ({
+const noMore = (said: string, field: Advice["field"], last: readonly string[] = []): Advice => ({
   said,
+  last,
   field,
   noSecond: true,
   // Spacing is the card's; a high reading is no reason against it.
@@ -60,7 +63,7 @@ const ADVICE: Readonly<Record<MishapKind, Advice>> = {
   "number left in the window": noMore("Part of the dose did not go in.", "partDose"),
   "button too stiff": noMore("The button did not go down.", "partDose"),
   "pen ran out": noMore("The pen ran out. Part of the dose went in.", "partDose"),
-  "not sure": noMore("Nobody knows if the dose went in.", "missed"),
+  "not sure": noMore("Nobody knows if the dose went in.", "missed", ["Count it as in. Keep sugar near."]),
   "it hurt or bled": { said: "Press on the spot. A drop of blood is common.", field: null },
   "cannot eat": {
     said: "The meal does not come.",
@@ -119,7 +122,7 @@ function kindsInDoubt(c: Ctx): (InsulinKind | undefined)[] {
 function watch(c: Ctx, kind: MishapKind): string[] {
   if (kind !== "too much" && kind !== "wrong insulin") return [];
   const hours = kind === "wrong insulin" ? 24 : Math.max(...kindsInDoubt(c).map((of) => watchOf(of).longestHours));
-  return [`Watch your glucose for ${hours} hours.`, "Keep sugar near. Do not stay alone."];
+  return [`Watch your glucose for ${hours} hours.`, "Measure now. Measure again each hour.", "Keep sugar near. Do not stay alone."];
 }
 
 function callLines(c: Ctx): string[] {
@@ -128,7 +131,7 @@ function callLines(c: Ctx): string[] {
 
 export function sayMishap(c: Ctx): Say {
   const kind = c.walk.mishap ?? "something else";
-  const { said, field, blank, noSecond } = ADVICE[kind];
+  const { said, field, blank, noSecond, last = [] } = ADVICE[kind];
   if (isPenTrouble(c.walk, kind)) {
     const empty = kind === "pen ran out";
     return {
@@ -147,6 +150,6 @@ export function sayMishap(c: Ctx): Say {
   const plain = own === null || (kind === "too much" && !givesUnits(own)) ? (blank?.(c) ?? []) : [];
   return {
     title: "Something is wrong",
-    lines: [said, ...left, ...second, ...(own ? [`Your card says: ${own}`] : []), ...plain, ...watch(c, kind), ...callLines(c)],
+    lines: [said, ...left, ...second, ...(own ? [`Your card says: ${own}`] : []), ...plain, ...watch(c, kind), ...callLines(c), ...last],
   };
 }
