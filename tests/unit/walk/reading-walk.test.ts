@@ -73,6 +73,16 @@ describe("the reading walk", () => {
     expect(night.send({ do: "heard ill advice" }).step()).toBe("card");
   });
 
+  it("in a background walk names HI and the clinic beside the dose, when no second strip is tested", () => {
+    const t = open(withNight()).send({ do: "already washed" }, HI, { do: "leave out reading" });
+    expect(t.step()).toBe("card");
+    expect(walk(t).told).toMatchObject({ units: 14 });
+    expect(said(t)?.lines).toEqual(expect.arrayContaining(["The meter showed HI.", "Call Harbour Clinic: 555 0142."]));
+    expect(said(t)?.short).toContain("The meter showed HI.");
+    const without = open(withNight()).send({ do: "already washed" }, { do: "leave out reading" });
+    expect(said(without)?.lines).not.toContain("The meter showed HI.");
+  });
+
   it("takes 13.3 for it in millimoles, and no number below", () => {
     const glucose = (value: number, unit: "mg/dL" | "mmol/L") => ({ value, unit });
     const blank = { ...fixedCard, high: null };

@@ -7,7 +7,7 @@ import { insulinOf, isBackground } from "#walk/insulin.ts";
 import { cardStage } from "#walk/steps/card.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { plateStage } from "#walk/steps/plate.ts";
-import { windowNow } from "#walk/steps/taken.ts";
+import { asksAfterCall, windowNow } from "#walk/steps/taken.ts";
 import { ago, unitsOf } from "#words/en/amounts.ts";
 import { whySilent, whyTold } from "#words/en/card.ts";
 import { MEALS } from "#words/en/labels.ts";
@@ -18,8 +18,17 @@ import { sayDraft } from "./draft.ts";
 
 const callClinic = (c: Ctx): string => (c.card ? `Call ${c.card.clinic.name}: ${c.card.clinic.phone}.` : "Call your clinic.");
 
+const sayTakenAfterCall = (c: Ctx): Say => ({
+  title: "Taken already?",
+  lines: [
+    "I called for it. Nothing is in the book.",
+    `If you do not know: no dose. ${callClinic(c)}`,
+    `Did you take ${insulinOf(c).name} without me?`,
+  ],
+});
+
 export function sayTaken(c: Ctx): Say {
-  if (isBackground(c.walk)) return sayBackgroundTaken(c);
+  if (isBackground(c.walk)) return asksAfterCall(c) ? sayTakenAfterCall(c) : sayBackgroundTaken(c);
   const window = windowNow(c);
   if (window.is === "a dose inside") {
     const much = window.units === null ? "Mealtime insulin" : unitsOf(window.units);
@@ -98,6 +107,9 @@ export function sayPlate(c: Ctx): Say {
   }
 }
 
+/** Background insulin is never blocked; HI is still told to somebody. */
+const hiLines = (c: Ctx): string[] => (c.walk.reading?.word === "HI" ? ["The meter showed HI.", callClinic(c)] : []);
+
 export function sayCard(c: Ctx): Say {
   const clinic = callClinic(c);
   switch (cardStage(c)) {
@@ -132,8 +144,8 @@ export function sayCard(c: Ctx): Say {
       const zero = told.units === 0 ? ["No insulin is needed for this meal."] : [];
       return {
         title: "Your dose",
-        lines: [...compare, lead, ...whyTold(told), ...lateLines(c), ...zero],
-        short: [...compare, lead, ...lateLines(c), ...zero],
+        lines: [...compare, lead, ...hiLines(c), ...whyTold(told), ...lateLines(c), ...zero],
+        short: [...compare, lead, ...hiLines(c), ...lateLines(c), ...zero],
         big: { value: String(told.units), unit: told.units === 1 ? "unit" : "units" },
       };
     }
