@@ -113,6 +113,6 @@ describe("insulin that may be too much, or may be in", () => {
   });
 
   it("counts as in where nobody is sure", () => {
-    expect(says(odileAt("inject").send({ do: "report", mishap: "not sure" }))).toMatch(/Count it as in\. Keep sugar near\.$/);
+    expect(says(odileAt("inject").send({ do: "report", mishap: "not sure" }))).toMatch(/Count it as in\. Keep sugar near\. Call Harbour/);
   });
 });

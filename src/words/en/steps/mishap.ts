@@ -19,7 +19,7 @@ interface Advice {
   field: keyof DoseCard["advice"] | null;
   /** Where the card is silent. */
   blank?: (c: Ctx) => readonly string[];
-  /** Said last, whatever the card says. */
+  /** Said before the number to call, whatever the card says. */
   last?: readonly string[];
   /** Nothing more is injected on doubt. */
   noSecond?: true;
@@ -150,6 +150,6 @@ export function sayMishap(c: Ctx): Say {
   const plain = own === null || (kind === "too much" && !givesUnits(own)) ? (blank?.(c) ?? []) : [];
   return {
     title: "Something is wrong",
-    lines: [said, ...left, ...second, ...(own ? [`Your card says: ${own}`] : []), ...plain, ...watch(c, kind), ...callLines(c), ...last],
+    lines: [said, ...left, ...second, ...(own ? [`Your card says: ${own}`] : []), ...plain, ...watch(c, kind), ...last, ...callLines(c)],
   };
 }
