@@ -3,6 +3,7 @@ import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import type { Bell } from "./doses.ts";
+import type { PersonState } from "./state.ts";
 
 export type BellLevel = "quiet" | "calling" | "insistent" | "loud";
 
@@ -28,6 +29,10 @@ export function bellNow(bell: Bell, now: Stamp, sure: boolean): BellNow {
   const half = bell.earliestMs + (bell.latestMs - bell.earliestMs) / 2;
   return { level: ms < half ? "calling" : "insistent", minutes, untilCallMs: 0, pastLatest };
 }
+
+/** Did the pen give nothing of the dose that the bell is for? Then nobody can say that insulin is working. */
+export const bellOfNothing = ({ bell, doses }: Pick<PersonState, "bell" | "doses">): boolean =>
+  bell !== null && doses.some(({ walk, units }) => walk === bell.walk && units === 0);
 
 /** Minutes past the latest at which the silence is written down. */
 export const SILENCE_WRITTEN_AT = [0, 5, 15, 30, 60] as const;

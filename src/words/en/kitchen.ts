@@ -4,7 +4,7 @@ import type { Stamp } from "#events/stamp.ts";
 import { elapsed } from "#rules/time/elapsed.ts";
 import { isHeard } from "#rules/time/house-hours.ts";
 import { localParts } from "#rules/time/local.ts";
-import { bellNow } from "#walk/bell.ts";
+import { bellNow, bellOfNothing } from "#walk/bell.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
@@ -75,6 +75,10 @@ export function sayIllCall(house: HouseState, me: PersonState, now: Stamp): stri
 export const sayCaller = (house: HouseState, me: PersonState, now: Stamp): string =>
   me.walk?.low ? sayLowCall(house, me, now) : me.walk?.ill?.callRaised ? sayIllCall(house, me, now) : `${me.person.name}: ${FIXED.calls}`;
 
+/** The loud bell. */
+export const sayEatNow = (me: PersonState): string =>
+  `${me.person.name}, eat now. ${bellOfNothing(me) ? "Nobody is sure how much went in." : "Insulin is working."}`;
+
 /** What calls on the kitchen screen, the most urgent first. */
 export function dueNow(house: HouseState, now: Stamp): string[] {
   const sure = house.doubt === null;
@@ -84,7 +88,7 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
     else if (me.walk?.ill?.callRaised) lines.push(sayIllCall(house, me, now));
     if (me.bell) {
       const bell = bellNow(me.bell, now, sure);
-      if (bell.level === "loud") lines.push(`${me.person.name}, eat now. Insulin is working.`);
+      if (bell.level === "loud") lines.push(sayEatNow(me));
       else if (bell.level !== "quiet") lines.push(`${me.person.name}, it is time to eat.`);
     }
     const open = unfinished(house, me, now);

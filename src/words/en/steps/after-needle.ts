@@ -6,6 +6,7 @@ import { mealQuestionDue } from "#walk/offers.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { minutesOf, unitsOf } from "#words/en/amounts.ts";
 import { sayCautions } from "#words/en/cautions.ts";
+import { sayEatNow } from "#words/en/kitchen.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
@@ -22,8 +23,11 @@ export const sayPutAway = (c: Ctx): Say =>
 function forTheHelper(c: Ctx): string[] {
   const units = c.walk.injected?.units ?? null;
   const at = c.walk.injectOpened;
+  const todo = ["Bring food or sugar.", `If drowsy, call ${emergencyOf(c)}.`];
+  // Said before this already: nobody is sure how much.
+  if (units === 0) return ["No meal yet.", ...todo];
   const what = `${units === null ? "An unknown amount" : unitsOf(units)} of ${c.card?.insulin.name ?? "mealtime insulin"}`;
-  return [`${what} went in${at ? ` at ${timeOfDay(at)}` : ""}. No meal yet.`, "Bring food or sugar.", `If drowsy, call ${emergencyOf(c)}.`];
+  return [`${what} went in${at ? ` at ${timeOfDay(at)}` : ""}. No meal yet.`, ...todo];
 }
 
 export function sayEat(c: Ctx): Say {
@@ -35,7 +39,7 @@ export function sayEat(c: Ctx): Say {
     return { title: "Soon you eat", lines: [`Saved. Eat in ${minutesOf(minutes)}.`], short: [`Saved. ${minutesOf(minutes)}.`] };
   }
   if (now.level === "loud") {
-    return { title: "Eat now", lines: [`${c.me.person.name}, eat now. Insulin is working.`, ...forTheHelper(c)] };
+    return { title: "Eat now", lines: [sayEatNow(c.me), ...forTheHelper(c)] };
   }
   return {
     title: "Time to eat",
@@ -51,7 +55,9 @@ export function sayDone(c: Ctx): Say {
   if (c.walk.kind === "background") return sayBackgroundDone(c);
   const injected = c.walk.injected;
   const units = injected?.units ?? null;
-  const amount = units === null ? "An unknown amount went in" : `${unitsOf(units)} went in`;
+  // A window that shows all of it still there does not prove that nothing went in.
+  const amount =
+    units === 0 ? "Nobody is sure how much went in" : units === null ? "An unknown amount went in" : `${unitsOf(units)} went in`;
   // Fifteen grams do not outlast a meal's insulin (rapid insulin works for hours: facts of its printed action).
   if (c.walk.eat === "cannot eat") return sayNoMealCame(c, amount);
   if (c.walk.eat === "eating" && mealQuestionDue(c.me, c.now, c.sure))
