@@ -24,9 +24,11 @@ export function injectStage(c: Ctx): InjectStage {
   if (c.walk.draft) return "number";
   if (!c.walk.pressed) return "press";
   if (c.walk.wait) return waitOver(c.walk, c.now, c.sure) ? "held" : "hold";
-  // Whoever dials by clicks alone does not see the window either.
-  return c.walk.windowUnseen || c.me.person.dialBy === "counts twice" ? "feel" : "window";
+  return seesWindow(c) ? "window" : "feel";
 }
+
+/** Whoever dials by clicks alone does not see the window either. */
+export const seesWindow = (c: Ctx): boolean => !c.walk.windowUnseen && c.me.person.dialBy !== "counts twice";
 
 /** Our choice, no source: longer than shaky hands need to put the needle in and press. */
 const AT_NEEDLE_MS = 5 * MINUTE;

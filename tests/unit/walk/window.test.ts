@@ -10,7 +10,7 @@ import { offers } from "#walk/offers.ts";
 import { sayInjected } from "#words/en/daybook.ts";
 import { PRACTICE } from "#words/en/practice.ts";
 import { sayWalk } from "#words/en/steps.ts";
-import { me, odileAt, walk } from "../../kit/explore/at-table.ts";
+import { bring, me, odileAt, walk } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
 
 const atWindow = (t: Table = odileAt("inject")): Table => {
@@ -23,6 +23,17 @@ const hears = (t: Table, text: string) => understand({ text, alternatives: [] },
 const stored = (t: Table) => t.facts.flatMap((f) => (f.readable && f.event.type === "injected" ? [f.event] : []));
 const left = (text: string, via: "touch" | "voice" = "touch") =>
   ({ do: "give number", slot: "left in window", text, via, helper: null }) as const;
+
+describe("pressing", () => {
+  it("goes on until the button stops, and names the window to nobody who does not see it", () => {
+    expect(said(odileAt("inject"))).toBe("Straight in. Press until 0 and hold.");
+    const t = odileAt("dial", {}, { dialBy: "counts twice" });
+    const count = { do: "give number", slot: "dial", text: "6", via: "touch", helper: null } as const;
+    t.send(count, { do: "agree number" }, count);
+    if (t.step() === "dial") t.send({ do: "agree number" });
+    expect(said(bring(t, "inject"))).toBe("Straight in. Press until it stops and hold.");
+  });
+});
 
 describe("the window after the needle", () => {
   it("is asked for its number, and neither the question nor a yes gives it away", () => {

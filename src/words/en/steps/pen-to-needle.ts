@@ -6,7 +6,7 @@ import { waitOver } from "#walk/context.ts";
 import { isBackground } from "#walk/insulin.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { needsReader } from "#walk/steps/dial.ts";
-import { injectStage } from "#walk/steps/inject.ts";
+import { injectStage, seesWindow } from "#walk/steps/inject.ts";
 import { penInHand, penStage, pensInHouse } from "#walk/steps/pen.ts";
 import { unitsOf } from "#words/en/amounts.ts";
 import { placeName, sayPlace } from "#words/en/places.ts";
@@ -110,8 +110,8 @@ export function sayInject(c: Ctx): Say {
     case "press":
       return {
         title: "Inject now",
-        lines: ["Needle straight in.", "Press down and hold."],
-        short: ["Straight in. Press and hold."],
+        // Pressed until the window shows zero, and counted from then on: as leaflets of pens teach it.
+        lines: ["Straight in.", seesWindow(c) ? "Press until 0 and hold." : "Press until it stops and hold."],
       };
     case "hold":
       return { title: "Hold it in", lines: ["Hold still."], short: [] };
