@@ -123,9 +123,23 @@ describe("a reminder on the screen", () => {
     later(9 * 60 + 46);
     expect(captions().slice(0, 2)).toEqual(["Odile, no insulin glargine is in the book today.", "Look at the clock and at your card."]);
     press("About the insulin");
-    expect(choices()).toHaveLength(2);
+    expect(captions()[2]).toBe("Taken without me? Press Away from home.");
+    expect(choices()).toHaveLength(3);
     press("Later");
     expect(me(t)).toMatchObject({ backgroundDoses: [], walk: null });
+  });
+
+  it("of a background dose leads to the words of one taken without the tablet, and goes once it was told", () => {
+    const t = odileAlone({ background: backgroundOnlyCard.background });
+    const { later } = open(t);
+    later(9 * 60 + 46);
+    press("About the insulin");
+    press("Away from home");
+    expect(me(t).walk).toBeNull();
+    expect(captions()[0]).not.toContain("is in the book today");
+    t.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: 0, insulin: "glargine-100" });
+    later(1);
+    expect(choices()).not.toContain("About the insulin");
   });
 });
 

@@ -6,7 +6,7 @@ import { sayEvening } from "#words/en/cautions.ts";
 import { sayNext, sayToday } from "#words/en/due.ts";
 import { helperPage } from "#words/en/helper.ts";
 import { dueNow, sayCaller } from "#words/en/kitchen.ts";
-import { afterReminder, sayStanding } from "#words/en/reminders.ts";
+import { afterReminder, sayOnItsScreen } from "#words/en/reminders.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { backgroundOnlyCard } from "./cards.ts";
 import { bring, me, odileAlone } from "./explore/at-table.ts";
@@ -58,7 +58,7 @@ export function dueScreens(clinicWords: string): ReviewedScreen[] {
   };
   const standing = (t: Table) => {
     const found = standingReminder(me(t), t.now);
-    return found ? sayStanding(me(t), found) : [];
+    return found ? sayOnItsScreen(me(t), found) : [];
   };
 
   const day = odileAlone({ background: backgroundOnlyCard.background }, { mealHours: [...lunch.mealHours], readingTimes: ["22:00"] });
@@ -83,7 +83,7 @@ export function dueScreens(clinicWords: string): ReviewedScreen[] {
     "answered: not eating; the card has its own words",
     afterReminder(me(odileAlone({ advice: { ...fixedCard.advice, mealSkipped: clinicWords } })), "not eating"),
   );
-  add("A reminder", "no background insulin is in the book", standing(night()), ["Later", "Long-acting insulin"]);
+  add("A reminder", "no background insulin is in the book", standing(night()), ["Later", "Away from home", "Long-acting insulin"]);
 
   for (const [who, hearer] of [
     ["nobody hears the tablet", { who: "nobody" }],

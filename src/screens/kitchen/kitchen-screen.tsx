@@ -121,7 +121,8 @@ export function KitchenScreen(props: KitchenScreenProps) {
     case "remind": {
       const me = house.people[view.person];
       const answered = (lines: string[], elsewhere: boolean) => onViews([{ at: "answered", person: view.person, lines, elsewhere }]);
-      return me ? <ReminderScreen {...common} house={house} me={me} now={now} onIntent={onIntent} onAnswered={answered} /> : null;
+      const elsewhere = () => setView({ at: "later", person: view.person });
+      return me ? <ReminderScreen {...common} {...{ house, me, now, onIntent }} onAnswered={answered} onElsewhere={elsewhere} /> : null;
     }
     case "who":
       return (

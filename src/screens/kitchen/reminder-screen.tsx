@@ -5,8 +5,9 @@ import type { Stamp } from "#events/stamp.ts";
 import type { Chrome } from "#screens/shared/bar.tsx";
 import { reminderOffers, standingReminder } from "#walk/reminders.ts";
 import type { HouseState, PersonState } from "#walk/state.ts";
+import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
-import { afterReminder, REMINDER, sayStanding } from "#words/en/reminders.ts";
+import { afterReminder, REMINDER, sayOnItsScreen } from "#words/en/reminders.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 
 export interface ReminderScreenProps {
@@ -20,9 +21,11 @@ export interface ReminderScreenProps {
   onIntent(intent: Intent): void;
   /** What was said was noted: these lines come next. */
   onAnswered(lines: string[], elsewhere: boolean): void;
+  /** It was taken without the tablet, and is told as a dose. */
+  onElsewhere(): void;
 }
 
-export function ReminderScreen({ house, me, now, onIntent, onAnswered, ...common }: ReminderScreenProps) {
+export function ReminderScreen({ house, me, now, onIntent, onAnswered, onElsewhere, ...common }: ReminderScreenProps) {
   const standing = standingReminder(me, now);
   if (!standing) return null;
   const { reminder } = standing;
@@ -47,7 +50,8 @@ export function ReminderScreen({ house, me, now, onIntent, onAnswered, ...common
         },
       ];
     }),
+    ...(reminder.of === "background" ? [{ label: FIXED.later, press: onElsewhere }] : []),
     { label: labelOf(begin, house).shown, role: "main", press: () => onIntent(begin) },
   ];
-  return <ChoicesScreen {...common} title={REMINDER.title} lines={sayStanding(me, standing)} buttons={buttons} />;
+  return <ChoicesScreen {...common} title={REMINDER.title} lines={sayOnItsScreen(me, standing)} buttons={buttons} />;
 }

@@ -29,6 +29,12 @@ export const sayStanding = (me: PersonState, { reminder, answer }: CalledReminde
   ...(answer === "later" ? ["You said: later."] : []),
 ];
 
+/** The same with the way to tell what the tablet did not see, which its own screen alone offers. */
+export const sayOnItsScreen = (me: PersonState, called: CalledReminder): string[] => [
+  ...sayStanding(me, called),
+  ...(called.reminder.of === "background" ? ["Taken without me? Press Away from home."] : []),
+];
+
 const ANSWERS: Readonly<Record<ReminderAnswer, Label>> = {
   "eaten elsewhere": label("Eaten elsewhere", "i ate elsewhere"),
   "not eating": label("Not eating", "i am not eating"),
