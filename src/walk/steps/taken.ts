@@ -1,16 +1,33 @@
 // Step 2: was this dose taken already? Nothing is asked while the log can vouch for it (promise 10).
+import type { BackgroundDose } from "#events/card.ts";
 import type { Of } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Offer, press, type StepRules } from "#walk/context.ts";
+import { sameReminder } from "#walk/fold-day.ts";
 import type { Window } from "#walk/guards-window.ts";
 import { backgroundNow, isBackground } from "#walk/insulin.ts";
+import { standingReminder } from "#walk/reminders.ts";
+
+/** Its hour is over and a call for it stands unanswered: it may have been taken without the tablet. */
+function calledFor(c: Ctx, dose: BackgroundDose): boolean {
+  const standing = standingReminder(c.me, c.now);
+  return standing !== null && sameReminder(standing.reminder, { of: "background", at: dose.at, insulinId: dose.insulin.id });
+}
 
 /** Has an earlier walk left the needle question open, so that its dose counts as taken? */
 export function windowNow(c: Ctx): Window {
   if (!isBackground(c.walk)) return c.guards.windowOf(c.house, c.me, c.now);
   const dose = backgroundNow(c);
   // Not on the card any more: nothing is asked about it, and the next step says that no dose is told.
-  return dose ? c.guards.backgroundWindowOf(c.house, c.me, dose, c.now) : { is: "clear" };
+  if (!dose) return { is: "clear" };
+  const window = c.guards.backgroundWindowOf(c.house, c.me, dose, c.now);
+  return window.is === "clear" && calledFor(c, dose) ? { is: "not known" } : window;
+}
+
+/** Not the book leaves it open, but the call that nobody answered. */
+export function asksAfterCall(c: Ctx): boolean {
+  const dose = backgroundNow(c);
+  return dose !== null && calledFor(c, dose) && c.guards.backgroundWindowOf(c.house, c.me, dose, c.now).is === "clear";
 }
 
 /** Which insulin a dose told here is of; nothing is named for mealtime insulin. */

@@ -3,9 +3,11 @@ import { describe, expect, it } from "vitest";
 import type { DoseCard } from "#events/card.ts";
 import type { Person } from "#events/person.ts";
 import { type Due, dueNext, dueToday } from "#walk/due.ts";
+import { GUARDS } from "#walk/guards.ts";
 import { offers } from "#walk/offers.ts";
 import { dueNow } from "#words/en/kitchen.ts";
-import { whole, withNight } from "../../kit/background-walk.ts";
+import { sayWalk } from "#words/en/steps.ts";
+import { open, whole, withNight } from "../../kit/background-walk.ts";
 import { backgroundOnlyCard } from "../../kit/cards.ts";
 import { bring, led, me, odileAlone, setClock } from "../../kit/explore/at-table.ts";
 import type { Table } from "../../kit/table.ts";
@@ -112,6 +114,32 @@ describe("a background dose taken around midnight", () => {
     told.pass(11 * HOUR);
     told.send({ do: "tell a dose later", person: "odile", units: 14, minutesAgo: 9 * 60, insulin: "glargine-100" });
     expect(states(told)).toHaveProperty("background 21:30", "in the book");
+  });
+});
+
+describe("a background walk while a call for its dose stands", () => {
+  const called = () => {
+    const t = withNight();
+    t.pass(9 * HOUR);
+    expect(tick(t, 60)).toEqual(["glargine-100"]);
+    return t;
+  };
+
+  it("asks once if it was taken without the tablet, though the book can vouch for itself", () => {
+    const t = open(called());
+    expect(t.step()).toBe("taken");
+    expect(sayWalk(t.state, t.now, GUARDS)?.lines).toContain("Did you take insulin glargine without me?");
+    t.send({ do: "answer taken", answer: "no" });
+    expect(t.step()).toBe("wash");
+    const yes = open(called()).send({ do: "answer taken", answer: "yes" });
+    expect(me(yes)).toMatchObject({ walk: null, backgroundDoses: [{ insulinId: "glargine-100" }] });
+  });
+
+  it("asks too after Later, and not where no call stands", () => {
+    expect(open(say(called(), "later")).step()).toBe("taken");
+    const none = withNight();
+    none.pass(9 * HOUR);
+    expect(open(none).step()).toBe("wash");
   });
 });
 
