@@ -34,7 +34,7 @@ const injected = (): Table => {
 };
 
 const afterWrong = (): Table =>
-  injected().send({ do: "report", mishap: "wrong insulin" }, { do: "heard mishap advice" }).number("recheck after low", "110");
+  injected().send({ do: "report", mishap: "wrong insulin" }, { do: "heard mishap advice" });
 
 /** own: the words that stand where the clinic types. */
 export function backgroundScenes(own: string): Scene[] {
@@ -57,7 +57,7 @@ export function backgroundScenes(own: string): Scene[] {
     ["the name on the pen", atPen().send({ do: "pick pen", pen: "odile-night", how: "mark" })],
     ["put away", injected()],
     ["the end", injected().send({ do: "put away" })],
-    ["the end after the wrong insulin", afterWrong().send({ do: "eating" }, { do: "put away" })],
+    ["the end after the wrong insulin", afterWrong().send({ do: "put away" })],
     ...WRONG.map((mishap): Scene => [`${mishap}, at the needle`, atNeedle().send({ do: "report", mishap })]),
     ...WRONG.map((mishap): Scene => [`${mishap}, after the injection`, injected().send({ do: "report", mishap })]),
   ];

@@ -44,9 +44,6 @@ function watched(c: Ctx, mishap: MishapKind): Happened[] {
     case "hardly eaten":
       // Sugar may not stay down either, and some food may have: the number comes first.
       return insulinWorks(c) ? [...noFood(c), measureNow] : [];
-    case "wrong insulin":
-      // Mealtime insulin may be in where none was due, and no meal and no bell belong to it.
-      return isBackground(walk) ? [...noFood(c), measureNow] : [];
     case "half eaten":
       // Where the bell of this walk still rings, it is the watch.
       return insulinWorks(c) && (!walk.injected || walk.eat !== null)

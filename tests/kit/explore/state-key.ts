@@ -192,8 +192,7 @@ function lowKey(me: PersonState, w: Walk, now: Stamp, sure: boolean): string {
 /** Mishaps that lead elsewhere than back to the step, once their advice was heard. */
 const ASKS_INSULIN: readonly string[] = ["half eaten", "hardly eaten", "vomiting"];
 const LEADS_ON: readonly string[] = ["cannot eat", "half eaten", "hardly eaten", "vomiting", "eaten, not injected"];
-const leadsOn = (w: Walk): boolean => LEADS_ON.includes(w.mishap ?? "") || (w.background !== null && w.mishap === "wrong insulin");
-const mishapKey = (w: Walk): string => (w.mishap === null ? "" : leadsOn(w) ? w.mishap : "some");
+const mishapKey = (w: Walk): string => (w.mishap === null ? "" : LEADS_ON.includes(w.mishap) ? w.mishap : "some");
 
 /** Just fitted, a while ago (another quarter of an hour makes it old), or too long ago to be gone by. */
 function needleAge(fitted: Stamp | null, now: Stamp, sure: boolean): string {

@@ -93,6 +93,7 @@ export function sayBackgroundDone(c: Ctx): Say {
       lines: [
         "The wrong insulin may be in.",
         "Eat now. Keep sugar near.",
+        "Measure now. Measure again each hour.",
         `Call ${clinicOf(c)}.`,
         `Drowsy or mixed up? Call ${emergencyOf(c)}.`,
         ...sayCautions(c),
