@@ -33,8 +33,7 @@ const injected = (): Table => {
   return t.send({ do: "wait is over" }, { do: "window is at zero" });
 };
 
-const afterWrong = (): Table =>
-  injected().send({ do: "report", mishap: "wrong insulin" }, { do: "heard mishap advice" });
+const afterWrong = (): Table => injected().send({ do: "report", mishap: "wrong insulin" }, { do: "heard mishap advice" });
 
 /** own: the words that stand where the clinic types. */
 export function backgroundScenes(own: string): Scene[] {
