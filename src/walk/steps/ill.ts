@@ -16,7 +16,7 @@ import { glucoseOf, words } from "./reading.ts";
 export type IllStage = "number" | "call" | "danger" | "reading" | "test again" | "high" | "ketones" | "result" | "rule" | "end";
 
 /** Is this reading one for which the card has words? */
-export const isHigh = (c: Ctx, glucose: Glucose | null): boolean => highBy(c.card, glucose) === "card";
+const isHigh = (c: Ctx, glucose: Glucose | null): boolean => highBy(c.card, glucose) === "card";
 
 /** What comes first of all is never stopped: long-acting insulin goes on (sick-day leaflets agree: never stop basal insulin; keep drinking). */
 export type SickDayRule = { say: "long-acting" } | { say: "own"; text: string } | { say: "card"; text: string } | { say: "drink" };
