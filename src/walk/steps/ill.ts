@@ -2,7 +2,7 @@
 // It tells no dose, and nothing in it leads to one: a correction is the card's alone, and its spacing holds however high the reading stays (mistake 25).
 import type { Happened } from "#events/happened.ts";
 import type { Intent } from "#events/intent.ts";
-import { type Glucose, MINUTE } from "#events/quantity.ts";
+import { MINUTE } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import type { NumberSlot } from "#events/told.ts";
 import { highBy } from "#rules/glucose/high.ts";
@@ -14,9 +14,6 @@ import { decideNumber, isNumberIntent, numberOffers } from "./number.ts";
 import { glucoseOf, words } from "./reading.ts";
 
 export type IllStage = "number" | "call" | "danger" | "reading" | "test again" | "high" | "ketones" | "result" | "rule" | "end";
-
-/** Is this reading one for which the card has words? */
-const isHigh = (c: Ctx, glucose: Glucose | null): boolean => highBy(c.card, glucose) === "card";
 
 /** What comes first of all is never stopped: long-acting insulin goes on (sick-day leaflets agree: never stop basal insulin; keep drinking). */
 export type SickDayRule = { say: "long-acting" } | { say: "own"; text: string } | { say: "card"; text: string } | { say: "drink" };
