@@ -2,16 +2,20 @@ import { secondsOnCleanWalk } from "../kit/clean-walk.ts";
 import { explore, runByChance } from "../kit/explore/explore.ts";
 import { EXPLORATIONS } from "../kit/explore/households.ts";
 import { BACKGROUND_EXPLORATIONS } from "../kit/explore/households-background.ts";
+import { ILL_EXPLORATIONS } from "../kit/explore/households-ill.ts";
+import { REMINDER_EXPLORATIONS } from "../kit/explore/households-reminders.ts";
 import { PLANTED } from "../kit/explore/planted.ts";
 import { PLANTED_BACKGROUND } from "../kit/explore/planted-background.ts";
+import { PLANTED_ILL } from "../kit/explore/planted-ill.ts";
+import { PLANTED_REMINDERS } from "../kit/explore/planted-reminders.ts";
 import { PROMISES } from "../kit/explore/promises.ts";
 import { engine } from "../kit/explore/world.ts";
 import type { Measured } from "./measured.ts";
 
 /** Steps of one run by chance. */
 const STEPS = 250;
-const ALL = [...EXPLORATIONS, ...BACKGROUND_EXPLORATIONS];
-const FAULTS = [...PLANTED, ...PLANTED_BACKGROUND];
+const ALL = [...EXPLORATIONS, ...BACKGROUND_EXPLORATIONS, ...ILL_EXPLORATIONS, ...REMINDER_EXPLORATIONS];
+const FAULTS = [...PLANTED, ...PLANTED_BACKGROUND, ...PLANTED_ILL, ...PLANTED_REMINDERS];
 
 /**
  * The promises of the walk: every move in every state with a key of its own, long runs by chance beside them, and the planted faults.
