@@ -12,8 +12,10 @@ const SEEDS = [11, 23];
 /** A busy machine only takes longer. */
 const PATIENT = 600_000;
 
-/** Explorations in two halves of about the same work, so that two files can run side by side. */
-export const halfOf = (half: 0 | 1): readonly Exploration[] => EXPLORATIONS.filter((_, i) => i % 2 === half);
+/** Explorations in three parts of about the same work, so that files can run side by side. */
+const PARTS = [[0], [2], [1, 3]] as const;
+export const partOf = (part: 0 | 1 | 2): readonly Exploration[] =>
+  EXPLORATIONS.filter((_, i) => PARTS[part].some((rest) => i % 4 === rest));
 
 export function prove(explorations: readonly Exploration[]): void {
   describe.each(explorations.map((x) => [x.name, x] as const))("explored: %s", (_name, x) => {

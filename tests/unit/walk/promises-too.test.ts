@@ -1,4 +1,4 @@
-// The promises of the walk, proved over every move in every state that has a key of its own: the second half of the explorations.
-import { halfOf, prove } from "../../kit/explore/prove.ts";
+// The promises of the walk, proved over every move in every state that has a key of its own: the third part of the explorations.
+import { partOf, prove } from "../../kit/explore/prove.ts";
 
-prove(halfOf(1));
+prove(partOf(2));

@@ -1,0 +1,4 @@
+// The promises of the walk, proved over every move in every state that has a key of its own: the second part of the explorations.
+import { partOf, prove } from "../../kit/explore/prove.ts";
+
+prove(partOf(1));
