@@ -43,8 +43,8 @@ async function types(t: Tablet, hand: Hand, hands: KeeperHands): Promise<void> {
   expect(await t.page.getByLabel("Name of the mealtime insulin", { exact: true }).inputValue()).toBe("");
   await hands.fillIn(draft, "Compare both typings");
   await comesTo(t, "Read aloud: Insulin and dates (1 of 11)");
-  for (let part = 1; part <= 10; part++) {
-    expect(await heading(t)).toMatch(new RegExp(`\\(${part} of 10\\)$`));
+  for (let part = 1; part <= 11; part++) {
+    expect(await heading(t)).toMatch(new RegExp(`\\(${part} of 11\\)$`));
     await hands.press("I read it. It matches");
     await t.page.waitForFunction((n) => !document.querySelector("main h1")?.textContent?.includes(`(${n} of`), part);
   }
