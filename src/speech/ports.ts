@@ -15,6 +15,8 @@ export interface Sentence {
 export interface SpokenResult {
   how: "ended" | "stopped" | "failed";
   why?: string;
+  /** Failed since its time has not come, still loading or before a touch: it is asked again at the next sentence. */
+  notYet?: true;
 }
 
 /** Loudness in five steps of 6 dB, 5 the loudest. */

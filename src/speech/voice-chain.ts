@@ -44,7 +44,7 @@ export function voiceChain(voices: readonly VoicePort[], timers: Timers, onSpoke
         return result;
       }
       whys.push(`${voice.name}: ${result.why ?? "no reason given"}`);
-      if (!resting.has(voice)) rest(voice);
+      if (!result.notYet && !resting.has(voice)) rest(voice);
     }
     return { how: "failed", why: whys.join("; ") || "no voice in the chain" };
   }

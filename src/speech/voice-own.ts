@@ -55,7 +55,7 @@ export class OwnVoice implements VoicePort {
   async speak(s: Sentence): Promise<SpokenResult> {
     this.stop();
     if (this.#health === "no voice") return { how: "failed", why: "its file is missing or torn" };
-    if (!this.#ready) return { how: "failed", why: "still loading" };
+    if (!this.#ready) return { how: "failed", why: "still loading", notYet: true };
     let stopped = false;
     const stop = new Promise<"stopped">((resolve) => {
       this.#stopNow = () => {
@@ -71,7 +71,7 @@ export class OwnVoice implements VoicePort {
     const seconds = made.samples.length / made.sampleRate;
     if (seconds < spokenSeconds([s.text], this.#wpm) * WHOLE_SHARE) return this.#failed("the sound is too short for the sentence");
     const playing = this.#play(made, gainOf(this.#step));
-    if (playing === undefined) return { how: "failed", why: "no sound is possible before a touch" };
+    if (playing === undefined) return { how: "failed", why: "no sound is possible before a touch", notYet: true };
     const late = this.#late(seconds * 1000 + PLAYED_LATE_MS);
     const how = await Promise.race([stop, playing.over.then(() => "over" as const), late.passed]);
     late.cancel();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Sentence } from "#speech/ports.ts";
+import type { Sentence, SpokenResult } from "#speech/ports.ts";
 import { voiceChain } from "#speech/voice-chain.ts";
 import { ListeningVoice } from "#speech/voice-listening.ts";
 import { textVoice } from "#speech/voice-text.ts";
@@ -35,6 +35,22 @@ describe("a chain of voices", () => {
     expect(second.texts()).toEqual(["Dial 6 units."]);
     second.finish();
     expect(await said).toEqual({ how: "ended" });
+  });
+
+  it("asks a voice again at the next sentence that was only still loading", async () => {
+    const timers = new FakeTimers();
+    const results: SpokenResult[] = [{ how: "failed", why: "still loading", notYet: true }, { how: "ended" }];
+    const loading = Object.assign(new ListeningVoice({ byHand: true }), {
+      speak: async () => results.shift() ?? { how: "ended" as const },
+    });
+    const spoke: string[] = [];
+    const chain = voiceChain([loading, textVoice(timers)], timers, (name) => spoke.push(name));
+    const first = chain.speak(dial);
+    await settle();
+    chain.stop();
+    await first;
+    expect(await chain.speak(dial)).toEqual({ how: "ended" });
+    expect(spoke).toEqual(["listening"]);
   });
 
   it("passes a failed voice over for half a minute, then gives it another chance", async () => {

@@ -68,7 +68,7 @@ describe("the shipped voice, as a port", () => {
   });
 
   it("hands the sentence on at once while it is loading, and where no sound is possible before a touch", async () => {
-    expect(await bench().voice.speak(dial)).toEqual({ how: "failed", why: "still loading" });
+    expect(await bench().voice.speak(dial)).toEqual({ how: "failed", why: "still loading", notYet: true });
     const b = bench({ muted: true });
     b.open();
     b.tell({ ready: true });
