@@ -80,18 +80,6 @@ const offline = VitePWA({
 /** No test is timed: a busy machine only takes longer. */
 const patient = 60_000;
 
-/** Browser tests whose sound is real. */
-const REAL_SOUND = ["meal-by-sound", "lost-sound", "loud-room", "said-sound"].map((name) => `tests/e2e/${name}.test.ts`);
-
-const inBrowser = {
-  root: ".",
-  environment: "node",
-  include: ["tests/e2e/**/*.test.ts"],
-  globalSetup: ["tests/vitest.e2e.ts"],
-  testTimeout: 120_000,
-  hookTimeout: 120_000,
-};
-
 export default defineConfig({
   root: "src",
   publicDir: "../public",
@@ -127,10 +115,18 @@ export default defineConfig({
           testTimeout: patient,
         },
       },
-      // After the others, and two files at a time: most of a browser test is waiting for what is said or counted.
-      { test: { ...inBrowser, name: "e2e", exclude: REAL_SOUND, sequence: { groupOrder: 1 }, maxWorkers: 2 } },
-      // Made sound runs on the real clock: beside another browser it may be torn, so these come last and one at a time.
-      { test: { ...inBrowser, name: "e2e-sound", include: REAL_SOUND, sequence: { groupOrder: 2 }, maxWorkers: 1 } },
+      {
+        test: {
+          name: "e2e",
+          root: ".",
+          environment: "node",
+          include: ["tests/e2e/**/*.test.ts"],
+          globalSetup: ["tests/vitest.e2e.ts"],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
     ],
   },
 });
