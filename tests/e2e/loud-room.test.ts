@@ -21,41 +21,37 @@ const kettle = (t: Tablet, seconds: number): Promise<void> =>
     void (globalThis as SoundGlobal).sound.say(btoa(text));
   }, seconds);
 
-/** A reading is asked for, a kettle boils, and the tablet has said so. */
-async function besideKettle(look: Partial<Wanted>): Promise<Tablet> {
-  const t = await open({ voice: "speaks and listens", prefs: { rate: 190 }, sound: {}, ...look });
-  await workerIs(t, "ear/", "ready");
-  await workerIs(t, "voice/", "ready");
-  await walkMeal(t, finger(t), LUNCH, "reading");
-  await t.page.getByText("I am listening.").first().waitFor({ timeout: 20_000 });
-  await kettle(t, 14);
-  await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
-  await t.page.getByText(PRESS).first().waitFor({ timeout: 12_000 });
-  // Said, and then the first of it stays, in no more room than "I am listening."
-  await t.page.getByText(PRESS).first().waitFor({ state: "detached", timeout: 12_000 });
-  await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
-  const name = look.viewport === PORTRAIT ? "portrait" : "landscape";
-  if (process.env.SHOTS) await t.page.screenshot({ path: `${process.env.SHOTS}/loud-${name}.png` });
-  return t;
-}
+const LOOKS: readonly [string, Partial<Wanted>][] = [
+  ["landscape", { viewport: LANDSCAPE }],
+  ["portrait, twice the text, dark", { viewport: PORTRAIT, prefs: { rate: 190, k: 2, theme: "dark" } }],
+];
 
 describe("a kettle beside the tablet", () => {
-  it("is told once, on a screen that keeps the rules and the sizes, and afterwards the answer is heard", async () => {
-    const t = await besideKettle({ viewport: LANDSCAPE });
-    expect(await screenFaults(t)).toEqual([]);
-    await t.page.waitForTimeout(9000);
-    expect((await played(t)).filter(({ caption }) => caption === TOO_LOUD)).toHaveLength(1);
-    for (let go = 0; go < 3 && walkOf(t).draft === null; go++) {
-      await sayInto(t, "one three two", go);
-      await t.page.waitForTimeout(3000);
-      await t.readOn();
-    }
-    expect(walkOf(t).draft).toMatchObject({ text: "132", via: "voice" });
-    expect(await t.page.getByText(TOO_LOUD).count()).toBe(0);
-  });
-
-  it("is told on a screen that keeps the rules and the sizes in portrait, twice the text and dark", async () => {
-    const t = await besideKettle({ viewport: PORTRAIT, prefs: { rate: 190, k: 2, theme: "dark" } });
-    expect(await screenFaults(t)).toEqual([]);
-  });
+  it.each(LOOKS)(
+    "is told once, on a screen that keeps the rules and the sizes, and afterwards the answer is heard: %s",
+    async (name, look) => {
+      const t = await open({ voice: "speaks and listens", prefs: { rate: 190 }, sound: {}, ...look });
+      await workerIs(t, "ear/", "ready");
+      await workerIs(t, "voice/", "ready");
+      await walkMeal(t, finger(t), LUNCH, "reading");
+      await t.page.getByText("I am listening.").first().waitFor({ timeout: 20_000 });
+      await kettle(t, 14);
+      await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
+      await t.page.getByText(PRESS).first().waitFor({ timeout: 12_000 });
+      // Said, and then the first of it stays, in no more room than "I am listening."
+      await t.page.getByText(PRESS).first().waitFor({ state: "detached", timeout: 12_000 });
+      await t.page.getByText(TOO_LOUD).first().waitFor({ timeout: 12_000 });
+      if (process.env.SHOTS) await t.page.screenshot({ path: `${process.env.SHOTS}/loud-${name.replace(/[ ,]+/g, "-")}.png` });
+      expect(await screenFaults(t)).toEqual([]);
+      await t.page.waitForTimeout(9000);
+      expect((await played(t)).filter(({ caption }) => caption === TOO_LOUD)).toHaveLength(1);
+      for (let go = 0; go < 3 && walkOf(t).draft === null; go++) {
+        await sayInto(t, "one three two", go);
+        await t.page.waitForTimeout(3000);
+        await t.readOn();
+      }
+      expect(walkOf(t).draft).toMatchObject({ text: "132", via: "voice" });
+      expect(await t.page.getByText(TOO_LOUD).count()).toBe(0);
+    },
+  );
 });
