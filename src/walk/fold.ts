@@ -3,14 +3,13 @@
 import type { Happened } from "#events/happened.ts";
 import { DAY } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { emptyDay } from "./day.ts";
 import { withCard, withNextCard } from "./fold-card.ts";
 import { foldDay } from "./fold-day.ts";
 import { DOSES_KEPT_MS, withInjected, withNeedleOpened, withoutNeedle, withPriming, withToldLater } from "./fold-doses.ts";
 import { keepersAfter } from "./fold-keepers.ts";
 import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
 import { foldWalk } from "./fold-walk.ts";
-import { freshWalk } from "./fresh.ts";
+import { freshWalk, noWalkYet } from "./fresh.ts";
 import type { HouseState, PersonState } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
 
@@ -171,7 +170,6 @@ export function fold(state: HouseState, fact: Fact): HouseState {
           [event.person.id]: {
             person: event.person,
             card: null,
-            nextCard: null,
             pastCards: [],
             photos: {},
             pens: [],
@@ -179,14 +177,8 @@ export function fold(state: HouseState, fact: Fact): HouseState {
             marksGone: [],
             lumpsAsked: { at: at.wall, found: null },
             uses: [],
-            doses: [],
-            backgroundDoses: [],
-            lastLow: null,
-            day: emptyDay,
-            walk: null,
-            bell: null,
-            mealQuestion: null,
             cleanWalks: 0,
+            ...noWalkYet,
           },
         },
       };

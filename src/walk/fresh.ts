@@ -1,8 +1,21 @@
-// A walk before its first answer.
+// A walk before its first answer, and a person before the first walk.
 import type { Of } from "#events/happened.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { Walk } from "./state.ts";
+import { emptyDay } from "./day.ts";
+import type { PersonState, Walk } from "./state.ts";
 import type { PenCheck } from "./walk-parts.ts";
+
+/** Nothing taken, nothing open, nothing due. */
+export const noWalkYet = {
+  nextCard: null,
+  doses: [],
+  backgroundDoses: [],
+  lastLow: null,
+  day: emptyDay,
+  walk: null,
+  bell: null,
+  mealQuestion: null,
+} satisfies Partial<PersonState>;
 
 export const freshPenCheck: PenCheck = {
   again: false,

@@ -5,7 +5,7 @@ import type { Pen } from "#events/pen.ts";
 import { DAY } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { compareDates, localParts } from "#rules/time/local.ts";
-import { emptyDay } from "./day.ts";
+import { noWalkYet } from "./fresh.ts";
 import { type HouseState, type PersonState, type SignedCard, stepOf, type Walk } from "./state.ts";
 
 /** An invented card and pen, for whoever has none yet. */
@@ -47,18 +47,6 @@ function forPractice(signed: SignedCard, now: Stamp): SignedCard {
   return { ...signed, card: { ...card, timing, validFrom, validUntil: null, reviewBy: null } };
 }
 
-const atRest = (me: PersonState): PersonState => ({
-  ...me,
-  nextCard: null,
-  doses: [],
-  backgroundDoses: [],
-  lastLow: null,
-  day: emptyDay,
-  walk: null,
-  bell: null,
-  mealQuestion: null,
-});
-
 const penKept = (pen: Pen): PersonState["pens"][number] => ({ pen, openedOn: pen.openedOn, used: 0, retired: false });
 
 /** person: who practises. null: nobody is called so. `clear` days before now the log is taken to be whole: practice asks about no real dose. */
@@ -72,13 +60,13 @@ export function practiceStart(house: HouseState, person: string, now: Stamp, inv
   const card = madeUp ? { card: { ...invented.card, person }, hash: "practice", signature } : own;
   const meal = ownMeal ?? mealOf(invented.card, now) ?? "lunch";
   const pens = madeUp ? invented.pens.map((pen) => penKept({ ...pen, person })) : me.pens;
-  const people = Object.fromEntries(Object.entries(house.people).map(([id, other]) => [id, atRest(other)]));
+  const people = Object.fromEntries(Object.entries(house.people).map(([id, other]) => [id, { ...other, ...noWalkYet }]));
   return {
     madeUp,
     meal,
     house: {
       ...house,
-      people: { ...people, [person]: { ...atRest(me), card: forPractice(card, now), pens } },
+      people: { ...people, [person]: { ...me, ...noWalkYet, card: forPractice(card, now), pens } },
       keepers: [],
       front: null,
       lastSeq: 0,

@@ -1,13 +1,11 @@
 // The resting screen: the clock, what is due, four large buttons at most. Who comes before what, whenever more than one lives here.
 import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
-import type { Stamp } from "#events/stamp.ts";
-import type { Chrome } from "#screens/shared/bar.tsx";
 import { backgroundInsulins } from "#walk/insulin.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
-import type { HouseState, PersonState } from "#walk/state.ts";
+import type { PersonState } from "#walk/state.ts";
 import { didITakeIt } from "#words/en/did-i.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { ATE_ALL } from "#words/en/kitchen.ts";
@@ -17,6 +15,7 @@ import { BackgroundScreen, backgroundIntents } from "./background-screen.tsx";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import { LaterScreen } from "./later-screen.tsx";
 import { LumpsScreen } from "./lumps-screen.tsx";
+import type { OnKitchen } from "./on-kitchen.ts";
 import { ReminderScreen } from "./reminder-screen.tsx";
 import { RestScreen, restButtons, type Wish } from "./rest-screen.tsx";
 import { TodayScreen } from "./today-screen.tsx";
@@ -31,13 +30,7 @@ export type KitchenView =
   /** elsewhere: a dose may have been taken there, and can be told. */
   | { at: "answered"; person: string; lines: string[]; elsewhere?: boolean };
 
-export interface KitchenScreenProps {
-  house: HouseState;
-  now: Stamp;
-  speaking: number;
-  focusHeading: boolean;
-  chrome: Chrome;
-  banner: ComponentChildren;
+export interface KitchenScreenProps extends OnKitchen {
   /** Of the resting screen, whose own words say who calls. */
   restBanner: ComponentChildren;
   /** The small screens that were opened, the last one on top; none: the resting screen. Kept by the page: Help loses nothing. */

@@ -1,23 +1,15 @@
 // The question of a reminder with its answers: what is missing may be begun, was done elsewhere, or waits.
-import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
-import type { Stamp } from "#events/stamp.ts";
-import type { Chrome } from "#screens/shared/bar.tsx";
 import { reminderOffers, standingReminder } from "#walk/reminders.ts";
-import type { HouseState, PersonState } from "#walk/state.ts";
+import type { PersonState } from "#walk/state.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { afterReminder, REMINDER, sayOnItsScreen } from "#words/en/reminders.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+import type { OnKitchen } from "./on-kitchen.ts";
 
-export interface ReminderScreenProps {
-  house: HouseState;
+export interface ReminderScreenProps extends OnKitchen {
   me: PersonState;
-  now: Stamp;
-  speaking: number;
-  focusHeading: boolean;
-  chrome: Chrome;
-  banner: ComponentChildren;
   onIntent(intent: Intent): void;
   /** What was said was noted: these lines come next. */
   onAnswered(lines: string[], elsewhere: boolean): void;

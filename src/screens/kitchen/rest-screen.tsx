@@ -1,8 +1,6 @@
 // The resting screen itself: the clock, what is due next, and its buttons, what presses first.
-import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
-import type { Chrome } from "#screens/shared/bar.tsx";
 import { whoCalls } from "#walk/helper-case.ts";
 import { backgroundDosesOf } from "#walk/insulin.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
@@ -18,6 +16,7 @@ import { labelOf } from "#words/en/labels.ts";
 import { reminderButton } from "#words/en/reminders.ts";
 import { clock, dayAndMonth } from "#words/en/when.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+import type { OnKitchen } from "./on-kitchen.ts";
 
 /** What somebody wants before it is known who. */
 export type Wish = "meal" | "background" | "reading" | "taken" | "low" | "ill" | "answer" | "remind" | "lumps";
@@ -90,13 +89,7 @@ export function restButtons({ house, now, onIntent, onDayBook, onHelper, onWish,
   return { buttons: [top, low, ...asks, book], ...(start[0] ? { stays: start[0] } : {}), behind: [] };
 }
 
-interface RestScreenProps extends RestButtons {
-  house: HouseState;
-  now: Stamp;
-  speaking: number;
-  focusHeading: boolean;
-  chrome: Chrome;
-  banner: ComponentChildren;
+interface RestScreenProps extends OnKitchen, RestButtons {
   onDrawer(): void;
 }
 

@@ -1,22 +1,13 @@
 // Today's list, one press from the kitchen screen, and under it what else can be begun; in doubt the clock is asked about first.
-import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
-import type { Stamp } from "#events/stamp.ts";
-import type { Chrome } from "#screens/shared/bar.tsx";
 import { asksClock } from "#walk/reminders.ts";
-import type { HouseState } from "#walk/state.ts";
 import { sayToday, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { dayAndMonth, timeOfDay } from "#words/en/when.ts";
 import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
+import type { OnKitchen } from "./on-kitchen.ts";
 
-export interface TodayScreenProps {
-  house: HouseState;
-  now: Stamp;
-  speaking: number;
-  focusHeading: boolean;
-  chrome: Chrome;
-  banner: ComponentChildren;
+export interface TodayScreenProps extends OnKitchen {
   /** What the kitchen screen has no room for. */
   more: readonly ChoiceButton[];
   onIntent(intent: Intent): void;
