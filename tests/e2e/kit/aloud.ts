@@ -42,7 +42,7 @@ const DINNER: readonly Answer[] = [
   { where: /Clean the spot/, say: ["i wiped it", "wiped"] },
   { where: /Let it dry/, wait: 20 },
   { where: /The skin is dry/, say: ["ready", "go on"] },
-  { where: /Needle straight in/, say: ["the button is down", "it is down", "down"] },
+  { where: /straight in/i, say: ["the button is down", "it is down", "down"] },
   { where: /Hold still/, wait: 0 },
   { where: /Take the needle out/, say: ["needle is out", "it is out", "ready"] },
   { where: /^window.*Which number\?/, say: ["zero"] },
