@@ -93,17 +93,16 @@ describe("a whole meal walk in the browser", () => {
     expect(verifyChain(tablet.rows)).toEqual({ ok: true, count: tablet.rows.length });
   });
 
-  it("never takes the person from a voice", async () => {
+  // Each on a fresh page: after two sayings that fit nothing the tablet waits by touch, and would not hear a third.
+  it.each(["marta", "circle marta", "henk", "who is it marta"])("never takes the person from a voice that says %s", async (phrase) => {
     const tablet = await open({ voice: "speaks and listens" });
     const says = voice(tablet);
     await says.press({ shown: "", said: ["start a meal"] });
     await tablet.run(3000);
-    for (const phrase of ["marta", "circle marta", "henk", "who is it marta"]) {
-      await says.press({ shown: "", said: [phrase] });
-      await tablet.run(2000);
-    }
+    await says.press({ shown: "", said: [phrase] });
+    await tablet.run(2000);
     await tablet.readOn();
     expect(tablet.state.front).toBeNull();
-    expect(await tablet.words()).toContain("Marta");
+    expect(await tablet.words()).toContain("Who is it?");
   });
 });
