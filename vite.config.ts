@@ -80,6 +80,19 @@ const offline = VitePWA({
 /** No test is timed: a busy machine only takes longer. */
 const patient = 60_000;
 
+/** Tests in real Chromium, on the built app. */
+const inBrowser = (name: string, how: { include: string[]; maxWorkers: number; sequence: { groupOrder: number } }) => ({
+  test: {
+    name,
+    root: ".",
+    environment: "node" as const,
+    globalSetup: ["tests/vitest.e2e.ts"],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    ...how,
+  },
+});
+
 export default defineConfig({
   root: "src",
   publicDir: "../public",
@@ -103,7 +116,16 @@ export default defineConfig({
   test: {
     root: ".",
     projects: [
-      { test: { name: "unit", root: ".", environment: "node", include: ["tests/unit/**/*.test.ts"], testTimeout: patient } },
+      {
+        test: {
+          name: "unit",
+          root: ".",
+          environment: "node",
+          include: ["tests/unit/**/*.test.ts"],
+          testTimeout: patient,
+          maxWorkers: "100%",
+        },
+      },
       {
         plugins: [preact()],
         test: {
@@ -113,20 +135,12 @@ export default defineConfig({
           include: ["tests/component/**/*.test.{ts,tsx}"],
           setupFiles: ["tests/vitest.component.ts"],
           testTimeout: patient,
+          maxWorkers: "100%",
         },
       },
-      {
-        test: {
-          name: "e2e",
-          root: ".",
-          environment: "node",
-          include: ["tests/e2e/**/*.test.ts"],
-          globalSetup: ["tests/vitest.e2e.ts"],
-          fileParallelism: false,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-        },
-      },
+      inBrowser("e2e", { include: ["tests/e2e/*.test.ts", "tests/e2e/kit/*.test.ts"], maxWorkers: 2, sequence: { groupOrder: 1 } }),
+      // Real sound on the real clock: whatever else runs would tear it.
+      inBrowser("sound", { include: ["tests/e2e/sound/*.test.ts"], maxWorkers: 1, sequence: { groupOrder: 2 } }),
     ],
   },
 });

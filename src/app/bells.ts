@@ -1,15 +1,16 @@
 // Rings what is due, and says what for once the tone has ended.
 import type { Stamp } from "#events/stamp.ts";
 import type { Turns } from "#speech/turns.ts";
-import { alertOf } from "#walk/alerts.ts";
+import { type AlertKind, alertOf } from "#walk/alerts.ts";
 import { contextOf } from "#walk/context.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { standingReminder } from "#walk/reminders.ts";
-import type { HouseState } from "#walk/state.ts";
+import type { HouseState, PersonState } from "#walk/state.ts";
+import { sayInsulinWatchCall } from "#words/en/insulin-watch.ts";
 import { sayIllCall, sayLowCall } from "#words/en/kitchen.ts";
 import { sayReminder } from "#words/en/reminders.ts";
 import type { Held } from "./held.ts";
-import { Ringer } from "./ringer.ts";
+import { type Ring, Ringer } from "./ringer.ts";
 import type { WalkPart } from "./walk-part.ts";
 
 export interface BellParts {
@@ -28,7 +29,7 @@ export class Bells {
 
   /** edge: another screen stands than a moment ago. */
   look(house: HouseState, now: Stamp, edge: boolean): void {
-    for (const { person, level } of this.ringer.due(house, now, edge)) this.ring(house, now, person, level);
+    for (const ring of this.ringer.due(house, now, edge)) this.ring(house, now, ring);
     if (this.ringer.waitEnded(house, now)) this.note();
   }
 
@@ -50,15 +51,25 @@ export class Bells {
     });
   }
 
-  private ring(house: HouseState, now: Stamp, person: string, level: "calling" | "insistent" | "loud"): void {
+  private ring(house: HouseState, now: Stamp, { person, kind, level }: Ring): void {
     const me = house.people[person];
-    if (!me?.walk) return;
-    const text = me.walk.low
-      ? sayLowCall(house, me, now)
-      : me.walk.ill?.callRaised
-        ? sayIllCall(house, me, now)
-        : this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0];
+    if (!me) return;
+    const text = this.wordsOf(house, me, now, kind);
     const lang = me.person.language;
     void this.parts.ring(level).then(() => (text ? this.turns.interrupt({ text, lang }) : false));
+  }
+
+  private wordsOf(house: HouseState, me: PersonState, now: Stamp, kind: AlertKind): string | undefined {
+    switch (kind) {
+      case "low, call raised":
+        return sayLowCall(house, me, now);
+      case "danger sign, call raised":
+        return sayIllCall(house, me, now);
+      case "insulin watch":
+      case "insulin watch, no answer":
+        return sayInsulinWatchCall(house, me, now);
+      default:
+        return me.walk ? this.parts.walkPart.here.value?.sayEat(contextOf(house, me, me.walk, now, GUARDS)).lines[0] : undefined;
+    }
   }
 }

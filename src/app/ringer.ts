@@ -6,11 +6,13 @@ import { oldestAge } from "#rules/time/elapsed.ts";
 import { type AlertKind, alertOf, alertOfBell, isMoreUrgent } from "#walk/alerts.ts";
 import { bellNow } from "#walk/bell.ts";
 import { waitOver } from "#walk/context.ts";
+import { insulinWatchAlert } from "#walk/insulin-watch.ts";
 import { callers, frontPerson, HANDS_FULL } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
 
 export interface Ring {
   person: string;
+  kind: AlertKind;
   level: "calling" | "insistent" | "loud";
 }
 
@@ -49,7 +51,8 @@ export class Ringer {
     const walk = front?.walk ?? null;
     const mayRing = (p: PersonState): boolean => {
       if (!walk || unattended(walk, now, sure)) return true;
-      return front === p ? OWN_STEPS.includes(stepOf(walk)) : edge && others.includes(p);
+      if (front === p) return OWN_STEPS.includes(stepOf(walk));
+      return edge && (others.includes(p) || (insulinWatchAlert(p, now, sure) !== null && !HANDS_FULL.includes(stepOf(walk))));
     };
     const due = Object.values(house.people).flatMap((p): { person: string; kind: AlertKind }[] => {
       const person = p.person.id;
@@ -68,7 +71,7 @@ export class Ringer {
     if (tone === "note") return [];
     this.rang.set(first.person, { mono: now.mono, kind: first.kind });
     this.last = { ...first, mono: now.mono };
-    return [{ person: first.person, level: tone }];
+    return [{ ...first, level: tone }];
   }
 
   /** One voice at a time: a call for somebody else lets the last one be said, unless it is the more urgent of the two. */
@@ -99,7 +102,9 @@ function kindOf(p: PersonState, now: Stamp, sure: boolean): AlertKind | "quiet" 
     return p.walk.low.callRaised && age < LOW_RINGS_MS ? "low, call raised" : "over";
   }
   if (p.walk?.ill?.callRaised && (oldestAge(p.walk.touchedAt, now, sure) ?? 0) < LOW_RINGS_MS) return "danger sign, call raised";
-  if (!p.bell) return "over";
-  const { level } = bellNow(p.bell, now, sure);
-  return level === "quiet" ? "quiet" : alertOfBell(level);
+  const level = p.bell && bellNow(p.bell, now, sure).level;
+  const bell = level && level !== "quiet" ? alertOfBell(level) : null;
+  const watch = insulinWatchAlert(p, now, sure);
+  if (bell && watch) return isMoreUrgent(watch, bell) ? watch : bell;
+  return bell ?? watch ?? (level ? "quiet" : "over");
 }

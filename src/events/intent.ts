@@ -17,6 +17,8 @@ export type Intent =
   | { do: "set aside"; person: string }
   | { do: "answer meal"; person: string; ate: "all" | "half" | "hardly any" | "not kept down" }
   | { do: "answer reminder"; person: string; day: LocalDate; reminder: Reminder; answer: ReminderAnswer }
+  /** Whoever treats the person watches now: the hourly readings end here. */
+  | { do: "doctor watches"; person: string }
   /** insulin: id of a background insulin; left out: mealtime insulin. */
   | { do: "tell a dose later"; person: string; units: number | null; minutesAgo: number | null; insulin?: string }
   | { do: "feel for lumps"; person: string; found: "none" | "not now" }

@@ -7,7 +7,9 @@ export type AlertKind =
   | "low, call raised"
   | "danger sign, call raised"
   | "meal bell, loud"
+  | "insulin watch, no answer"
   | "meal bell, insistent"
+  | "insulin watch"
   | "meal bell, calling"
   | "reminder"
   | "wait is over";
@@ -61,6 +63,16 @@ export const ALERTS: readonly Alert[] = [
     ends: "I am eating, or I cannot eat",
   },
   {
+    kind: "insulin watch, no answer",
+    level: 3,
+    tone: "loud",
+    everySeconds: 60,
+    louder: "nothing: it is the top",
+    saidTo: "the person and the house",
+    inQuietHours: "sounds",
+    ends: "a reading, A doctor watches, or an hour without any answer; the screen keeps it",
+  },
+  {
     kind: "meal bell, insistent",
     level: 2,
     tone: "insistent",
@@ -69,6 +81,16 @@ export const ALERTS: readonly Alert[] = [
     saidTo: "the person",
     inQuietHours: "sounds",
     ends: "I am eating, or I cannot eat",
+  },
+  {
+    kind: "insulin watch",
+    level: 2,
+    tone: "insistent",
+    everySeconds: 120,
+    louder: "half an hour without a reading",
+    saidTo: "the person",
+    inQuietHours: "sounds",
+    ends: "a reading, or A doctor watches",
   },
   {
     kind: "meal bell, calling",

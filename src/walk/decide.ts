@@ -171,6 +171,8 @@ function houseFacts(house: HouseState, intent: Intent, walkId: string): NewFact[
       return [own(intent.person, null, toldLater(house.people[intent.person], intent))];
     case "answer reminder":
       return [own(intent.person, null, reminderAnswered(intent))];
+    case "doctor watches":
+      return [own(intent.person, null, { type: "insulin watch given over" })];
     case "feel for lumps":
     case "mark lump":
     case "lump is gone":

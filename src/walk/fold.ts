@@ -10,6 +10,7 @@ import { keepersAfter } from "./fold-keepers.ts";
 import { withLumpsAsked, withMark, withoutMark } from "./fold-marks.ts";
 import { foldWalk } from "./fold-walk.ts";
 import { freshWalk, noWalkYet } from "./fresh.ts";
+import { foldInsulinWatch } from "./insulin-watch.ts";
 import type { HouseState, PersonState } from "./state.ts";
 import { withoutAll } from "./voiding.ts";
 
@@ -85,7 +86,8 @@ function foldPerson(person: PersonState, { event, at, seq, walk: walkId }: Reada
 
 function foldPersonAndWalk(person: PersonState, fact: Readable, sure: boolean): PersonState {
   const { event, at } = fact;
-  const today = { ...person, day: foldDay(person.day, event, at) };
+  const insulinWatch = foldInsulinWatch(person.insulinWatch, event, at);
+  const today = { ...person, day: foldDay(person.day, event, at), insulinWatch };
   if (event.type === "walk opened" && fact.walk) return { ...today, walk: freshWalk(fact.walk, event, at) };
   const around = foldPerson(today, fact, sure);
   if (!around.walk || fact.walk !== around.walk.id) return around;

@@ -10,6 +10,7 @@ export const noWalkYet = {
   nextCard: null,
   doses: [],
   backgroundDoses: [],
+  insulinWatch: null,
   lastLow: null,
   day: emptyDay,
   walk: null,

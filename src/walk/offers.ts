@@ -9,6 +9,7 @@ import { bellNow } from "./bell.ts";
 import { contextOf, type Offer, press, waitOver } from "./context.ts";
 import { GUARDS, type Guards } from "./guards.ts";
 import { backgroundDosesOf, backgroundInsulins, isBackground } from "./insulin.ts";
+import { insulinWatched } from "./insulin-watch.ts";
 import { lumpOffers } from "./lump-question.ts";
 import { clockOffers, reminderOffers } from "./reminders.ts";
 import { type HouseState, type PersonState, stepOf } from "./state.ts";
@@ -75,6 +76,10 @@ export const maySetAside = (me: PersonState): boolean =>
   !me.walk.ill?.callRaised &&
   (me.walk.injectOpened === null || (me.walk.injected !== null && (isBackground(me.walk) || me.walk.eat !== null)));
 
+/** Whatever walk is open: the watch is no part of it. */
+const watchOffers = (me: PersonState, now: Stamp, sure: boolean): Offer[] =>
+  insulinWatched(me, now, sure) ? [press("choice", { do: "doctor watches", person: me.person.id })] : [];
+
 function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
   const sure = house.doubt === null;
   return Object.values(house.people).flatMap((me): Offer[] => {
@@ -104,10 +109,20 @@ function kitchenOffers(house: HouseState, now: Stamp): Offer[] {
         ...later,
         ...mealAnswers(me, now, sure),
         ...reminderOffers(me, now),
+        ...watchOffers(me, now, sure),
       ];
     }
     const wrong = KITCHEN_MISHAPS.map((mishap) => press("wrong", { do: "open mishap", person, mishap }));
-    return [...begin, ...low, ...wrong, ...later, ...mealAnswers(me, now, sure), ...reminderOffers(me, now), ...lumpOffers(house, me, now)];
+    return [
+      ...begin,
+      ...low,
+      ...wrong,
+      ...later,
+      ...mealAnswers(me, now, sure),
+      ...reminderOffers(me, now),
+      ...watchOffers(me, now, sure),
+      ...lumpOffers(house, me, now),
+    ];
   });
 }
 

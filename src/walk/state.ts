@@ -11,11 +11,12 @@ import type { ToldDose } from "#events/told.ts";
 import type { MarkedPlace } from "#rules/body/marks.ts";
 import type { PersonDay } from "./day.ts";
 import type { BackgroundTaken, Bell, RapidDose } from "./doses.ts";
+import type { InsulinWatch } from "./insulin-watch.ts";
 import { backgroundStep, readingStep } from "./step-of.ts";
 import type { Draft, Ill, Low, PenCheck, ReadingAnswer, Wait } from "./walk-parts.ts";
 
 /** Raise when a field of the state changes its meaning: checkpoints of another version are rebuilt. */
-export const FOLD_VERSION = 12;
+export const FOLD_VERSION = 13;
 
 /** "mishap": something went wrong and was told in the kitchen, outside any other walk. */
 export type WalkKind = "meal" | "low" | "mishap" | "background" | "reading";
@@ -108,6 +109,8 @@ export interface PersonState {
   doses: RapidDose[];
   /** Background insulin alone, newest first. */
   backgroundDoses: BackgroundTaken[];
+  /** Too much insulin, or the wrong one, was told; null: never, or a doctor watches. Over by its hours: insulin-watch.ts. */
+  insulinWatch: InsulinWatch | null;
   /** When a low was last begun, treated or over, in whatever walk; null: none known. */
   lastLow: Stamp | null;
   /** Meals, readings, reminders and hard exercise of the last days. */

@@ -15,6 +15,7 @@ import { fixedCard } from "./people.ts";
 import { backgroundBooks, backgroundScenes, readingScenes } from "./reviewed-background.ts";
 import { dueScreens } from "./reviewed-due.ts";
 import { illScenes } from "./reviewed-ill.ts";
+import { watchScreens } from "./reviewed-watch.ts";
 import type { Table } from "./table.ts";
 
 export interface ReviewedScreen {
@@ -215,6 +216,7 @@ export function reviewedScreens(): ReviewedScreen[] {
   all.push(...illScenes(CLINIC_WORDS).map((scene) => screen("An ill day", scene)));
   all.push(...backgroundScenes(CLINIC_WORDS).map((scene) => screen("Long-acting insulin", scene)));
   all.push(...dueScreens(CLINIC_WORDS));
+  all.push(...watchScreens());
   all.push(...readingScenes().map((scene) => screen("A reading by itself", scene)));
   const seen = new Set<string>();
   return all.filter(({ part, lines, answers }) => {

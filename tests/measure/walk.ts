@@ -4,18 +4,19 @@ import { EXPLORATIONS } from "../kit/explore/households.ts";
 import { BACKGROUND_EXPLORATIONS } from "../kit/explore/households-background.ts";
 import { ILL_EXPLORATIONS } from "../kit/explore/households-ill.ts";
 import { REMINDER_EXPLORATIONS } from "../kit/explore/households-reminders.ts";
+import { JUDGED } from "../kit/explore/judge.ts";
 import { PLANTED } from "../kit/explore/planted.ts";
 import { PLANTED_BACKGROUND } from "../kit/explore/planted-background.ts";
 import { PLANTED_ILL } from "../kit/explore/planted-ill.ts";
 import { PLANTED_REMINDERS } from "../kit/explore/planted-reminders.ts";
-import { PROMISES } from "../kit/explore/promises.ts";
+import { PLANTED_WATCH } from "../kit/explore/planted-watch.ts";
 import { engine } from "../kit/explore/world.ts";
 import type { Measured } from "./measured.ts";
 
 /** Steps of one run by chance. */
 const STEPS = 250;
 const ALL = [...EXPLORATIONS, ...BACKGROUND_EXPLORATIONS, ...ILL_EXPLORATIONS, ...REMINDER_EXPLORATIONS];
-const FAULTS = [...PLANTED, ...PLANTED_BACKGROUND, ...PLANTED_ILL, ...PLANTED_REMINDERS];
+const FAULTS = [...PLANTED, ...PLANTED_BACKGROUND, ...PLANTED_ILL, ...PLANTED_REMINDERS, ...PLANTED_WATCH];
 
 /**
  * The promises of the walk: every move in every state with a key of its own, long runs by chance beside them, and the planted faults.
@@ -48,7 +49,7 @@ export async function measure([runs = "10"]: readonly string[] = []): Promise<Me
     rows,
     figures: {
       ...total,
-      promises: PROMISES.length,
+      promises: new Set(JUDGED.map(({ number }) => number)).size,
       planted: FAULTS.length,
       plantedCaught: caught.length,
       spokenSecondsCleanWalk: Math.round(spoken * 10) / 10,

@@ -2,6 +2,7 @@
 import type { ComponentChildren } from "preact";
 import type { Intent } from "#events/intent.ts";
 import { backgroundInsulins } from "#walk/insulin.ts";
+import { insulinWatched } from "#walk/insulin-watch.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
@@ -19,6 +20,7 @@ import type { OnKitchen } from "./on-kitchen.ts";
 import { ReminderScreen } from "./reminder-screen.tsx";
 import { RestScreen, restButtons, type Wish } from "./rest-screen.tsx";
 import { TodayScreen } from "./today-screen.tsx";
+import { WatchScreen } from "./watch-screen.tsx";
 
 /** Each sets an older walk aside, where that may be. */
 const BEGINS: readonly Wish[] = ["meal", "background", "reading"];
@@ -26,7 +28,7 @@ const BEGINS: readonly Wish[] = ["meal", "background", "reading"];
 export type KitchenView =
   | { at: "who"; wish: Wish }
   | { at: "today" }
-  | { at: "meal" | "background" | "taken" | "later" | "answer" | "remind" | "lumps"; person: string }
+  | { at: "meal" | "background" | "taken" | "later" | "answer" | "remind" | "lumps" | "watch"; person: string }
   /** elsewhere: a dose may have been taken there, and can be told. */
   | { at: "answered"; person: string; lines: string[]; elsewhere?: boolean };
 
@@ -127,6 +129,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
           buttons={people
             .filter((p) => view.wish !== "answer" || mealQuestionDue(p, now, house.doubt === null))
             .filter((p) => view.wish !== "remind" || standingReminder(p, now))
+            .filter((p) => view.wish !== "watch" || insulinWatched(p, now, house.doubt === null))
             .filter((p) => view.wish !== "background" || backgroundIntents(p).length > 0)
             .filter((p) => view.wish !== "ill" || !p.walk)
             .filter((p) => view.wish !== "lumps" || lumpQuestionDue(house, p, now))
@@ -183,6 +186,13 @@ export function KitchenScreen(props: KitchenScreenProps) {
         },
       }));
       return <ChoicesScreen {...common} title={FIXED.answerMeal} lines={["How much of the meal did you eat?"]} buttons={buttons} />;
+    }
+    case "watch": {
+      const me = house.people[view.person];
+      const answered = (lines: string[]) => onViews([{ at: "answered", person: view.person, lines }]);
+      return me ? (
+        <WatchScreen {...common} {...{ house, me, now, onIntent }} onMeasure={() => go("reading", me)} onAnswered={answered} />
+      ) : null;
     }
     case "lumps": {
       const me = house.people[view.person];

@@ -3,6 +3,7 @@ import type { Intent } from "#events/intent.ts";
 import type { Stamp } from "#events/stamp.ts";
 import { whoCalls } from "#walk/helper-case.ts";
 import { backgroundDosesOf } from "#walk/insulin.ts";
+import { insulinWatched } from "#walk/insulin-watch.ts";
 import { lumpQuestionDue } from "#walk/lump-question.ts";
 import { maySetAside, mealQuestionDue } from "#walk/offers.ts";
 import { standingReminder } from "#walk/reminders.ts";
@@ -11,6 +12,7 @@ import { sayEvening } from "#words/en/cautions.ts";
 import { hasDue, sayClockDoubt, sayNext, TODAY } from "#words/en/due.ts";
 import { FIXED } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
+import { WATCH } from "#words/en/insulin-watch.ts";
 import { dueNow } from "#words/en/kitchen.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { reminderButton } from "#words/en/reminders.ts";
@@ -19,7 +21,7 @@ import { type ChoiceButton, ChoicesScreen } from "./choices-screen.tsx";
 import type { OnKitchen } from "./on-kitchen.ts";
 
 /** What somebody wants before it is known who. */
-export type Wish = "meal" | "background" | "reading" | "taken" | "low" | "ill" | "answer" | "remind" | "lumps";
+export type Wish = "meal" | "background" | "reading" | "taken" | "low" | "ill" | "answer" | "remind" | "lumps" | "watch";
 
 interface Acts {
   house: HouseState;
@@ -65,6 +67,9 @@ export function restButtons({ house, now, onIntent, onDayBook, onHelper, onWish,
     ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : []),
     ...(reminder ? [{ label: reminderButton(reminder), press: () => onWish("remind") }] : []),
   ];
+  const watch: ChoiceButton[] = people.some((p) => insulinWatched(p, now, house.doubt === null))
+    ? [{ label: WATCH.button, press: () => onWish("watch") }]
+    : [];
   const lumps: ChoiceButton[] = people.some((p) => lumpQuestionDue(house, p, now))
     ? [{ label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }]
     : [];
@@ -78,12 +83,12 @@ export function restButtons({ house, now, onIntent, onDayBook, onHelper, onWish,
   ];
   const book: ChoiceButton = { label: FIXED.dayBook, press: onDayBook };
   const today: ChoiceButton = { label: TODAY.title, press: onToday };
-  const [top = didI, ...pressing] = [...help, ...tell, ...lumps];
+  const [top = didI, ...pressing] = [...help, ...watch, ...tell, ...lumps];
   const asks = top === didI ? others : [...pressing, didI, ...others];
   const due = hasDue(house, now);
   if (first) {
     const list = due ? today : book;
-    return { buttons: [...help, ...carryOn, low, ...tell, ...lumps, didI, ...start, list, ...others], behind: others };
+    return { buttons: [...help, ...carryOn, low, ...watch, ...tell, ...lumps, didI, ...start, list, ...others], behind: others };
   }
   if (due) return { buttons: [top, today, low, ...start], behind: asks };
   return { buttons: [top, low, ...asks, book], ...(start[0] ? { stays: start[0] } : {}), behind: [] };

@@ -3,6 +3,7 @@ import type { Happened } from "#events/happened.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
 import type { Intent } from "#events/intent.ts";
 import { type Ctx, happen, type Outcome, press, type StepRules } from "#walk/context.ts";
+import { insulinWatchBegins } from "#walk/insulin-watch.ts";
 import type { PersonState, Walk } from "#walk/state.ts";
 import { illBegins } from "./ill-begins.ts";
 import { uncertainDose } from "./inject.ts";
@@ -52,11 +53,13 @@ const opened = (kind: MishapKind): Happened[] => [
 
 export const toldInKitchen = (mishap: MishapKind, me: PersonState | undefined): Happened[] => [
   ...dosesToldInKitchen(mishap, me),
+  ...insulinWatchBegins(mishap, me?.card?.card ?? null, null),
   ...opened(mishap),
 ];
 
 /** "Something is wrong" is on offer at every step; what it does to the dose depends on whether the needle step was opened. */
-export const report = (c: Ctx, mishap: MishapKind): Outcome => happen(...dosesOfMishap(c, mishap), ...opened(mishap));
+export const report = (c: Ctx, mishap: MishapKind): Outcome =>
+  happen(...dosesOfMishap(c, mishap), ...insulinWatchBegins(mishap, c.card, c.walk), ...opened(mishap));
 
 export const mishap: StepRules = {
   offers: () => [press("main", { do: "heard mishap advice" })],

@@ -6,6 +6,7 @@ import type { HouseState, PersonState } from "#walk/state.ts";
 import { careNumber } from "#walk/steps/care-ms.ts";
 import { minutesOf, unitSaid, unitsOf } from "./amounts.ts";
 import { notInBook } from "./did-i.ts";
+import { sayWatchToHelper } from "./insulin-watch.ts";
 import { sugarsToGive } from "./low-labels.ts";
 import { timeOfDay, whichDay } from "./when.ts";
 
@@ -69,6 +70,7 @@ export function helperPage(house: HouseState, me: PersonState, now: Stamp): { fa
       `${name} needs help. The number to call: ${call}.`,
       ...(ill ? [`${name} is ill, and may be in danger.`] : []),
       ...insulinsInBook(me, now, house.doubt === null).flatMap((insulin) => sayInsulin(insulin, now)),
+      ...sayWatchToHelper(me, now, house.doubt === null),
       ...notInBook(me),
       EATEN[hasEaten(me)],
       sayLastReading(me, now),

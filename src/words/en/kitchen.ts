@@ -13,6 +13,7 @@ import { isWatched } from "#walk/steps/no-meal.ts";
 import { ago } from "./amounts.ts";
 import { sayClockDoubt } from "./due.ts";
 import { FIXED } from "./fixed.ts";
+import { sayInsulinWatch } from "./insulin-watch.ts";
 import { sayLumpsDue } from "./lumps.ts";
 import { sayStanding } from "./reminders.ts";
 
@@ -91,6 +92,7 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
       if (bell.level === "loud") lines.push(sayEatNow(me));
       else if (bell.level !== "quiet") lines.push(`${me.person.name}, it is time to eat.`);
     }
+    lines.push(...sayInsulinWatch(house, me, now));
     const open = unfinished(house, me, now);
     if (open) lines.push(open);
     if (mealQuestionDue(me, now, sure)) lines.push(`${me.person.name}, how much of the meal did you eat?`);

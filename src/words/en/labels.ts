@@ -63,6 +63,8 @@ export function labelOf(intent: Intent, house: HouseState): Label {
       return label("Away from home", "i took it away from home");
     case "answer reminder":
       return reminderLabel(intent.answer);
+    case "doctor watches":
+      return { shown: "A doctor watches", said: [] };
     case "feel for lumps":
       return intent.found === "none" ? label("No new lump", "no lump") : label("Not now");
     case "mark lump":

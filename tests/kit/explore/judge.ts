@@ -2,9 +2,14 @@
 
 import { illPromise } from "./promises/ill.ts";
 import { reminderPromise } from "./promises/reminders.ts";
+import type { PromiseCheck } from "./promises/shape.ts";
+import { watchPromise } from "./promises/watch.ts";
 import { PROMISES } from "./promises.ts";
 import type { Engine, Move, Turn, World } from "./world.ts";
 import { go } from "./world.ts";
+
+/** Numbers above 14 are promises that design section 5 has no number for. */
+export const JUDGED: readonly PromiseCheck[] = [...PROMISES, reminderPromise, illPromise, watchPromise];
 
 export interface Violation {
   /** Number of the promise; 0: the walk broke down, which is a defect and no promise. */
@@ -44,7 +49,7 @@ export function judge(before: World, move: Move, engine: Engine): Judged {
     const turn = go(before, move, engine);
     freeze(turn.after.house);
     freeze(turn.decision);
-    const violations = [...PROMISES, reminderPromise, illPromise].flatMap((p): Violation[] => {
+    const violations = JUDGED.flatMap((p): Violation[] => {
       const what = p.broken(turn);
       return what === null ? [] : [{ promise: p.number, what }];
     });

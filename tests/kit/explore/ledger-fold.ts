@@ -189,6 +189,10 @@ function accountOf(a: Account, event: Happened, at: Stamp, walk: string | null, 
       };
     case "reminder called":
       return { ...a, reminded: [...a.reminded, callOf(event)] };
+    case "mishap opened":
+      return event.kind === "too much" || event.kind === "wrong insulin" ? { ...a, watched: [...a.watched, { kind: event.kind, at }] } : a;
+    case "insulin watch given over":
+      return { ...a, watched: [] };
     case "card began":
       return {
         ...a,
@@ -329,6 +333,7 @@ export function account(l: Ledger, fact: Fact): Ledger {
             doses: [],
             background: [],
             reminded: [],
+            watched: [],
             mealsOpened: [],
             lastLow: null,
             walk: null,

@@ -89,6 +89,8 @@ export interface Account {
   /** Calls and walks of meals by day, as ledger-reminders.ts spells them. */
   reminded: readonly string[];
   mealsOpened: readonly MealOpened[];
+  /** Each time too much insulin, or the wrong one, was told, and no doctor watched since. */
+  watched: readonly { kind: "too much" | "wrong insulin"; at: Stamp }[];
   /** Insulin is in, or may be, and the meal has not come. */
   bell: { from: Stamp } | null;
 }

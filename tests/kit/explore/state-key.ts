@@ -24,6 +24,7 @@ import { elapsed, oldestAge } from "#rules/time/elapsed.ts";
 import { isBetween, localParts } from "#rules/time/local.ts";
 import { bellNow } from "#walk/bell.ts";
 import { waitOver } from "#walk/context.ts";
+import { insulinWatched } from "#walk/insulin-watch.ts";
 import { mealQuestionDue } from "#walk/offers.ts";
 import { type HouseState, type PersonState, stepOf, type Walk } from "#walk/state.ts";
 import { reminderKey } from "./reminder-key.ts";
@@ -310,6 +311,7 @@ function personKey(house: HouseState, me: PersonState, now: Stamp): unknown[] {
     (me.walk ? ASKS_INSULIN.includes(me.walk.mishap ?? "") : me.mealQuestion !== null) && insulinWorks(me, null, now, sure) ? "works" : "",
     backgroundKey(house, me, now),
     reminderKey(house, me, now),
+    insulinWatched(me, now, sure) ? "watched" : "",
     hasCorrection(me) && !me.walk?.low && recentLow(house, me, now) ? "after a low" : "",
   ];
 }

@@ -46,7 +46,7 @@ describe("the bell's own clock", () => {
     t.send({ do: "wait is over" }, { do: "window is at zero" }, { do: "put away" });
     t.pass(6 * 60);
     t.restart();
-    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "meal bell, loud", level: "loud" }]);
     t.send({ do: "eating" });
     expect(new Ringer().due(t.state, t.now, false)).toEqual([]);
   });
@@ -60,6 +60,6 @@ describe("the bell's own clock", () => {
     const ringer = new Ringer();
     t.send({ do: "already washed" });
     expect(ringer.due(t.state, t.now, false)).toEqual([]);
-    expect(ringer.due(t.state, t.now, true)).toEqual([{ person: "odile", level: "calling" }]);
+    expect(ringer.due(t.state, t.now, true)).toEqual([{ person: "odile", kind: "meal bell, calling", level: "calling" }]);
   });
 });

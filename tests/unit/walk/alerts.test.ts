@@ -10,7 +10,9 @@ const ORDER: readonly AlertKind[] = [
   "low, call raised",
   "danger sign, call raised",
   "meal bell, loud",
+  "insulin watch, no answer",
   "meal bell, insistent",
+  "insulin watch",
   "meal bell, calling",
   "reminder",
   "wait is over",
@@ -35,6 +37,8 @@ describe("the alert ladder", () => {
       [3, "loud"],
       [3, "loud"],
       [3, "loud"],
+      [3, "loud"],
+      [2, "insistent"],
       [2, "insistent"],
       [1, "calling"],
       [1, "calling"],
@@ -84,11 +88,11 @@ describe("the tablet's voice", () => {
   it("is cut short by what is more urgent, at once", () => {
     const t = bell("bram", table());
     const ringer = new Ringer();
-    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "bram", level: "calling" }]);
+    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "bram", kind: "meal bell, calling", level: "calling" }]);
     t.send({ do: "open low", person: "odile" }, { do: "cannot swallow" });
     t.pass(1);
     expect(me(t).walk?.low?.callRaised).toBe(true);
-    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "low, call raised", level: "loud" }]);
     t.pass(1);
     expect(ringer.due(t.state, t.now, true)).toEqual([]);
   });
@@ -98,6 +102,6 @@ describe("the tablet's voice", () => {
     t.pass(14 * 3600);
     expect(new Ringer().due(bell("odile", t).state, t.now, false)).toHaveLength(1);
     t.send({ do: "open low", person: "odile" }, { do: "cannot swallow" });
-    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "low, call raised", level: "loud" }]);
   });
 });

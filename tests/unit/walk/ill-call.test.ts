@@ -17,10 +17,10 @@ describe("a danger sign", () => {
   it("rings loudly, again each half minute, and falls silent an hour after the last answer", () => {
     const t = danger(odileAlone());
     const ringer = new Ringer();
-    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "danger sign, call raised", level: "loud" }]);
     expect(ringer.due(t.state, t.now, false)).toEqual([]);
     t.pass(30);
-    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(ringer.due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "danger sign, call raised", level: "loud" }]);
     t.pass(61 * MINUTE);
     expect(ringer.due(t.state, t.now, false)).toEqual([]);
   });
@@ -38,7 +38,7 @@ describe("a danger sign", () => {
     danger(t).send({ do: "leave" }, { do: "open meal", person: "bram", meal: "breakfast" });
     expect(callers(t.state, t.now).map((p) => p.person.id)).toEqual(["odile"]);
     expect(sayCaller(t.state, me(t), t.now)).toBe("Call 911 now. Odile may be in danger.");
-    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "danger sign, call raised", level: "loud" }]);
   });
 
   it("says the number first where nobody hears the tablet, and calls for somebody where one does", () => {
@@ -61,6 +61,6 @@ describe("a danger sign", () => {
     const t = odileAt("eat");
     t.pass(16 * MINUTE);
     t.send({ do: "report", mishap: "feeling ill" }, { do: "danger signs", any: false });
-    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", level: "loud" }]);
+    expect(new Ringer().due(t.state, t.now, false)).toEqual([{ person: "odile", kind: "meal bell, loud", level: "loud" }]);
   });
 });

@@ -215,6 +215,10 @@ export function sayFact(event: Happened, names: Names): string | null {
     case "reminder called":
     case "reminder answered":
       return sayReminderFact(event);
+    case "insulin watch began":
+      return `Glucose is to be measured each hour, for ${event.hours} hours.`;
+    case "insulin watch given over":
+      return "Said: a doctor watches now.";
     default:
       return sayHouse(event, names);
   }

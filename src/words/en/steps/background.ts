@@ -6,6 +6,7 @@ import { insulinOf } from "#walk/insulin.ts";
 import { windowNow } from "#walk/steps/taken.ts";
 import { ago, unitsOf } from "#words/en/amounts.ts";
 import { sayCautions } from "#words/en/cautions.ts";
+import { sayStillWatched } from "#words/en/insulin-watch.ts";
 import { placeName } from "#words/en/places.ts";
 import { timeOfDay } from "#words/en/when.ts";
 import type { Say } from "#words/say.ts";
@@ -115,5 +116,5 @@ export function sayBackgroundDone(c: Ctx): Say {
 
 export function sayReadingDone(c: Ctx): Say {
   const reading = c.walk.reading?.glucose;
-  return { title: "Saved", lines: [reading ? `Saved. Reading ${reading.value}.` : "Saved.", ...sayCautions(c)] };
+  return { title: "Saved", lines: [reading ? `Saved. Reading ${reading.value}.` : "Saved.", ...sayStillWatched(c), ...sayCautions(c)] };
 }

@@ -11,6 +11,7 @@ import { isHighNow } from "#walk/steps/high-now.ts";
 import { lowStage } from "#walk/steps/low.ts";
 import { ago, gramsOf, minutesOf } from "#words/en/amounts.ts";
 import { sayClock } from "#words/en/clock-question.ts";
+import { sayStillWatched } from "#words/en/insulin-watch.ts";
 import type { Say } from "#words/say.ts";
 import { sayDraft } from "./draft.ts";
 import { clinicOf, emergencyOf } from "./whom.ts";
@@ -189,14 +190,17 @@ export function sayLowOver(c: Ctx): Say {
       : [`Is the next meal more than ${ago(after)} away?`, "Then eat a snack, like bread or crackers."];
   // A low before the night may come again in it. The snack above stands: it is taught after any low with no meal near.
   const night = isBedtime(c) ? ["Measure again before you sleep.", "Keep quick sugar by the bed."] : [];
-  return { title: "Better", lines: ["The low is over.", ...snack, ...night] };
+  return { title: "Better", lines: ["The low is over.", ...sayStillWatched(c), ...snack, ...night] };
 }
 
 /** What was watched after a meal that was not eaten whole, or did not stay down, was good. */
 export const sayWatchOver = (c: Ctx): Say =>
   isHighNow(c)
     ? sayHighNow(c)
-    : { title: "Good now", lines: ["That is good now.", "Keep quick sugar near today.", `Any trouble? Call ${clinicOf(c)}.`] };
+    : {
+        title: "Good now",
+        lines: ["That is good now.", ...sayStillWatched(c), "Keep quick sugar near today.", `Any trouble? Call ${clinicOf(c)}.`],
+      };
 
 /** Insulin went in and no meal came; the watch is over, or was never needed. */
 export function sayNoMealCame(c: Ctx, amount: string): Say {

@@ -1,10 +1,9 @@
 // What is said when something went wrong: what it is, what not to do, the card's own words or "call now", how long to watch, and a number to call.
-import type { DoseCard, InsulinKind } from "#events/card.ts";
+import type { DoseCard } from "#events/card.ts";
 import type { MishapKind } from "#events/happened-walk.ts";
-import { watchOf } from "#rules/glucose/watch.ts";
 import { oldestAge } from "#rules/time/elapsed.ts";
 import type { Ctx } from "#walk/context.ts";
-import { insulinOf } from "#walk/insulin.ts";
+import { insulinWatchHours } from "#walk/insulin-watch.ts";
 import { careMinutesMs } from "#walk/steps/care-ms.ts";
 import { isHighNow } from "#walk/steps/high-now.ts";
 import { isPenTrouble } from "#walk/steps/mishap-doses.ts";
@@ -112,16 +111,10 @@ const ADVICE: Readonly<Record<MishapKind, Advice>> = {
 /** Does the card say what to do with an amount, or only in general? */
 const givesUnits = (text: string): boolean => /\d/.test(text);
 
-/** The insulin of the walk; told outside any dose, each that the card names. */
-function kindsInDoubt(c: Ctx): (InsulinKind | undefined)[] {
-  if (c.walk.kind === "meal" || c.walk.kind === "background") return [insulinOf(c).kind];
-  return [c.card?.insulin.kind, ...(c.card?.background ?? []).map(({ insulin }) => insulin.kind)];
-}
-
-/** More insulin may be in, or another one: how long it is watched. Which insulin it was is not known to the tablet. */
+/** More insulin may be in, or another one: how long it is watched. */
 function watch(c: Ctx, kind: MishapKind): string[] {
-  if (kind !== "too much" && kind !== "wrong insulin") return [];
-  const hours = kind === "wrong insulin" ? 24 : Math.max(...kindsInDoubt(c).map((of) => watchOf(of).longestHours));
+  const hours = insulinWatchHours(kind, c.card, c.walk);
+  if (hours === null) return [];
   return [`Watch your glucose for ${hours} hours.`, "Measure now. Measure again each hour.", "Keep sugar near. Do not stay alone."];
 }
 

@@ -5,12 +5,12 @@ import { speakable } from "#speech/voice/speakable.ts";
 import { GUARDS } from "#walk/guards.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { inWords } from "#words/numbers.ts";
-import { bench } from "./kit/bench.ts";
-import { finger } from "./kit/hands.ts";
-import { answer, LUNCH, STOPS, type Stop, walkMeal } from "./kit/meal.ts";
-import { numberHeard } from "./kit/said.ts";
-import { counts, given, type Overheard, overheard, played, recorded, voiceOfTests, workerIs } from "./kit/sound.ts";
-import type { Tablet } from "./kit/tablet.ts";
+import { bench } from "../kit/bench.ts";
+import { finger } from "../kit/hands.ts";
+import { answer, LUNCH, STOPS, type Stop, walkMeal } from "../kit/meal.ts";
+import { numberHeard } from "../kit/said.ts";
+import { counts, given, type Overheard, overheard, played, recorded, voiceOfTests, workerIs } from "../kit/sound.ts";
+import type { Tablet } from "../kit/tablet.ts";
 
 const open = bench();
 const NOW = { wall: 0, mono: 0, boot: "", zone: "", offset: 0 };

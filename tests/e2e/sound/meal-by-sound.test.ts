@@ -2,10 +2,10 @@
 // the voice it ships and is heard by its own microphone. No recogniser and no voice of the browser is there, and nothing can be fetched.
 import { describe, expect, it } from "vitest";
 import { verifyChain } from "#log/chain.ts";
-import { walkAloud } from "./kit/aloud.ts";
-import { bench } from "./kit/bench.ts";
-import { typesOf } from "./kit/meal.ts";
-import { counts, played, workerIs } from "./kit/sound.ts";
+import { walkAloud } from "../kit/aloud.ts";
+import { bench } from "../kit/bench.ts";
+import { typesOf } from "../kit/meal.ts";
+import { counts, played, workerIs } from "../kit/sound.ts";
 
 const open = bench();
 

@@ -1,13 +1,13 @@
 // A kettle in the way of the ear, by real sound: said and shown once, no nag, and the walk goes on by voice as soon as it is quiet.
 import { describe, expect, it } from "vitest";
 import { IN_THE_WAY } from "#words/en/fixed.ts";
-import { bench } from "./kit/bench.ts";
-import { finger } from "./kit/hands.ts";
-import { LUNCH, walkMeal, walkOf } from "./kit/meal.ts";
-import { screenFaults } from "./kit/screen-faults.ts";
-import { played, sayInto, workerIs } from "./kit/sound.ts";
-import type { SoundGlobal } from "./kit/sound-in-page.ts";
-import { LANDSCAPE, PORTRAIT, type Tablet, type Wanted } from "./kit/tablet.ts";
+import { bench } from "../kit/bench.ts";
+import { finger } from "../kit/hands.ts";
+import { LUNCH, walkMeal, walkOf } from "../kit/meal.ts";
+import { screenFaults } from "../kit/screen-faults.ts";
+import { played, sayInto, workerIs } from "../kit/sound.ts";
+import type { SoundGlobal } from "../kit/sound-in-page.ts";
+import { LANDSCAPE, PORTRAIT, type Tablet, type Wanted } from "../kit/tablet.ts";
 
 const open = bench();
 const [TOO_LOUD, PRESS] = IN_THE_WAY["too loud"];

@@ -1,0 +1,38 @@
+// Too much insulin, or the wrong one: what is watched, the reading that is due, and a hand's word that a doctor watches now.
+import type { Intent } from "#events/intent.ts";
+import type { PersonState } from "#walk/state.ts";
+import { sayDoctorWatches, sayWatchScreen, WATCH } from "#words/en/insulin-watch.ts";
+import { labelOf } from "#words/en/labels.ts";
+import { ChoicesScreen } from "./choices-screen.tsx";
+import type { OnKitchen } from "./on-kitchen.ts";
+
+export interface WatchScreenProps extends OnKitchen {
+  me: PersonState;
+  onIntent(intent: Intent): void;
+  onMeasure(): void;
+  /** It was noted: these lines come next. */
+  onAnswered(lines: string[]): void;
+}
+
+export function WatchScreen({ house, me, now, onIntent, onMeasure, onAnswered, ...common }: WatchScreenProps) {
+  const doctor: Intent = { do: "doctor watches", person: me.person.id };
+  return (
+    <ChoicesScreen
+      {...common}
+      title={WATCH.title}
+      lines={sayWatchScreen(house, me, now)}
+      buttons={[
+        {
+          label: labelOf(doctor, house).shown,
+          // No voice ends a watch: a doctor on television might.
+          byHand: true,
+          press: () => {
+            onIntent(doctor);
+            onAnswered(sayDoctorWatches());
+          },
+        },
+        { label: WATCH.measure, role: "main", press: onMeasure },
+      ]}
+    />
+  );
+}
