@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { martaCard } from "#demo-data/household.ts";
-import { units } from "#events/quantity.ts";
 import { TODAY } from "#words/en/due.ts";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
+import { AT_ONE, signed } from "./kit/background.ts";
 import { bench } from "./kit/bench.ts";
 import { finger } from "./kit/hands.ts";
-import { type Past, remember } from "./kit/more-log.ts";
+import { remember } from "./kit/more-log.ts";
 import { screenFaults } from "./kit/screen-faults.ts";
 import { LANDSCAPE, PORTRAIT, type Tablet } from "./kit/tablet.ts";
 
@@ -15,22 +14,6 @@ const press = (t: Tablet, ...names: string[]) =>
     await before;
     await finger(t).press({ shown, said: [] });
   }, Promise.resolve());
-
-const GLARGINE = { id: "glargine-100", name: "insulin glargine", unitsPerMl: 100, kind: "long-acting" } as const;
-const CARD: Past = {
-  person: "marta",
-  walk: null,
-  hoursAgo: 15,
-  event: {
-    type: "card signed",
-    card: {
-      ...martaCard({ validFrom: "2026-01-01", reviewBy: "2026-06-01", validUntil: "2026-12-31" }),
-      background: [{ insulin: GLARGINE, units: units(14), at: "13:00", windowMinutes: 600 }],
-    },
-    cardHash: "with a background dose",
-    signature: { keeper: "ines", keeperName: "Ines", signedOn: "2026-01-01", typedTwice: true, readBack: true },
-  },
-};
 
 /** The screen that holds most, in every size of letters and both ways round; of the others one look. */
 async function everyWay(t: Tablet, found: string[]): Promise<void> {
@@ -53,7 +36,7 @@ async function everyWay(t: Tablet, found: string[]): Promise<void> {
 describe("background insulin", () => {
   it("is walked by touch from the kitchen to its end, and the mealtime pen stops loudly", async () => {
     const t = await open({ only: "marta" });
-    await remember(t, [CARD]);
+    await remember(t, [signed([AT_ONE])]);
     const found: string[] = [];
     await press(t, TODAY.title, TODAY.right, FIXED.background, "Already washed");
     await everyWay(t, found);

@@ -70,6 +70,12 @@ moderate M AA D ER AH T / M AA D ER IH T
 plus P L AH S
 tubes T UW B Z / T Y UW B Z
 practice P R AE K T AH S / P R AE K T IH S
+wooden W UH D AH N
+bead B IY D
+beads B IY D Z
+tape T EY P
+thread TH R EH D
+wool W UH L
 lumps L AH M P S
 groin G R OY N
 knee N IY
