@@ -6,7 +6,8 @@ import { pouredMillilitres } from "#rules/food/millilitres.ts";
 import { sugarFoods } from "#rules/food/sugar.ts";
 import { sugarsOffered } from "#walk/steps/low.ts";
 import { labelOf } from "#words/en/labels.ts";
-import { odileAlone } from "../../../kit/explore/at-table.ts";
+import { sugarsToGive } from "#words/en/low-labels.ts";
+import { me, odileAlone } from "../../../kit/explore/at-table.ts";
 import { fixedCard } from "../../../kit/people.ts";
 
 const of = (target: number, id: string) => sugarFoods(target).find((s) => s.id === id);
@@ -47,6 +48,16 @@ describe("sugar for a card that says 20 grams", () => {
     }
   });
 
+  // What the portion holds is asked for, so the words have to be the portion's own. Three teaspoons to a tablespoon: US kitchen measures.
+  it("counts in the measures of the table's portions", () => {
+    const otherwise: Readonly<Record<string, string>> = { honey: "three teaspoons" };
+    for (const { id, food } of sugarFoods()) {
+      const same = of(food.total / 0.95, id);
+      expect(same?.amount, id).toBe(otherwise[id] ?? food.portion.split(", ").at(-1));
+      expect(same?.grams, id).toBe(food.total);
+    }
+  });
+
   it("says the amounts of the portions themselves for 15", () => {
     for (const s of sugarFoods()) expect([s.amount, s.grams]).toEqual([s.food.portion, s.food.total]);
   });
@@ -62,14 +73,31 @@ describe("the low walk", () => {
   it("offers the card's own grams, and its buttons say them", () => {
     const t = low(20);
     expect(offered(t)).toEqual([
-      "Five tablets, 4 grams each",
-      "Seven tablets, 3 grams each",
+      "Glucose tablets: five of 4 grams",
+      "Glucose tablets: seven of 3 grams",
       "Glucose gel: one and a half tubes",
       "Orange juice: five and a half fluid ounces",
     ]);
     t.send({ do: "took sugar", food: "glucose-tablets", grams: 20 });
     expect(t.try({ do: "took sugar", food: "glucose-tablets", grams: 16 }).refusal).toEqual({ no: "not offered here" });
     expect(offered(low(20, "en-GB")).at(-1)).toBe("Orange juice: 160 millilitres");
+  });
+
+  it("hears each sugar by its name, and by the words on its button", () => {
+    const label = labelOf({ do: "took sugar", food: "juice-orange", grams: 19.8 }, low(20).state);
+    expect(label.said).toEqual(["orange juice: five and a half fluid ounces", "orange juice", "i took orange juice"]);
+  });
+
+  it("names what is counted, and says millilitres in Britain, to whoever gives it", () => {
+    const given = (grams: number, language: "en-GB" | "en-US", leftOutSugars: string[] = []) =>
+      sugarsToGive(me(odileAlone({ care: { ...fixedCard.care, treatGrams: grams } }, { language, leftOutSugars })));
+    expect(given(20, "en-US")).toEqual(["five glucose tablets, 4 grams each", "five and a half fluid ounces of orange juice"]);
+    expect(given(20, "en-GB")).toEqual(["five glucose tablets, 4 grams each", "160 millilitres of orange juice"]);
+    expect(given(15, "en-US")[1]).toBe("half a cup of orange juice");
+    expect(given(15, "en-GB", ["glucose-tablets"])).toEqual(["five dextrose tablets, 3 grams each", "120 millilitres of orange juice"]);
+    const only = (...ids: string[]) => sugarFoods().flatMap(({ id }) => (ids.includes(id) ? [] : [id]));
+    expect(given(20, "en-US", only("sugar-packets", "jelly-beans"))).toEqual(["seven sugar packets", "nineteen small jelly beans"]);
+    expect(given(20, "en-US", only("candy-hard", "raisins"))).toEqual(["three tablespoons of raisins"]);
   });
 
   it("offers 15 g where the card is blank", () => {
