@@ -68,6 +68,6 @@ export async function practiceDesk(
   // No bell and no call sounds, and so nothing is said after one.
   const ring: DeskParts["ring"] = (level) => (level === "note" ? parts.ring(level) : new Promise(() => undefined));
   const desk = new PracticeDesk({ ...parts, recorder, ring }, start.madeUp, wrong);
-  await desk.send({ do: "open meal", person, meal: start.meal });
+  await desk.send(start.opens);
   return desk;
 }

@@ -1,11 +1,13 @@
 // Practice: the state that a walk for practice begins with. It is the house as it stands, with nothing open, nothing due and nothing taken.
 // What is practised is folded into a log in memory: nothing of it reaches the book, the pens or the places.
-import type { DoseCard, MealName } from "#events/card.ts";
+import type { BackgroundDose, DoseCard, MealName } from "#events/card.ts";
+import type { Intent } from "#events/intent.ts";
 import type { Pen } from "#events/pen.ts";
 import { DAY } from "#events/quantity.ts";
 import type { Stamp } from "#events/stamp.ts";
-import { compareDates, localParts } from "#rules/time/local.ts";
+import { compareDates, localParts, minuteOf, minutesApart } from "#rules/time/local.ts";
 import { noWalkYet } from "./fresh.ts";
+import { backgroundDosesOf } from "./insulin.ts";
 import { type HouseState, type PersonState, type SignedCard, stepOf, type Walk } from "./state.ts";
 
 /** An invented card and pen, for whoever has none yet. */
@@ -16,7 +18,8 @@ export interface MadeUp {
 
 export interface PracticeStart {
   house: HouseState;
-  meal: MealName;
+  /** The walk that is practised. */
+  opens: Extract<Intent, { do: "open meal" | "open background" }>;
   /** The card is invented: it tells nothing about this person. */
   madeUp: boolean;
 }
@@ -33,6 +36,21 @@ function mealOf(card: DoseCard, now: Stamp): MealName | null {
   const { minuteOfDay } = localParts(now.wall, now.offset);
   const likely = FROM_MINUTE.find(([from]) => minuteOfDay >= from)?.[1] ?? "breakfast";
   return card.meals[likely] ? likely : (MEALS.find((meal) => card.meals[meal]) ?? null);
+}
+
+/** Of a card without any meal dose: the one whose hour is nearest, before or after. Our choice. */
+function doseOf(card: DoseCard, now: Stamp): BackgroundDose | null {
+  const { minuteOfDay } = localParts(now.wall, now.offset);
+  const apart = ({ at }: BackgroundDose): number => minutesApart(minuteOfDay, minuteOf(at));
+  return backgroundDosesOf(card).toSorted((a, b) => apart(a) - apart(b))[0] ?? null;
+}
+
+/** What the person's own card has something for: a meal first. null: nothing that is walked. */
+function opening(card: DoseCard, person: string, now: Stamp): PracticeStart["opens"] | null {
+  const meal = mealOf(card, now);
+  if (meal) return { do: "open meal", person, meal };
+  const dose = doseOf(card, now);
+  return dose && { do: "open background", person, at: dose.at, insulin: dose.insulin.id };
 }
 
 /** Longer than practice lasts: no bell of it ever comes to call. */
@@ -54,16 +72,16 @@ export function practiceStart(house: HouseState, person: string, now: Stamp, inv
   const me = house.people[person];
   if (!me) return null;
   const own = me.card ?? me.nextCard;
-  const ownMeal = own && mealOf(own.card, now);
-  const madeUp = own === null || ownMeal === null;
+  const ownWalk = own && opening(own.card, person, now);
+  const madeUp = own === null || ownWalk === null;
   const signature = { keeper: "", keeperName: "", signedOn: invented.card.validFrom, typedTwice: true, readBack: true } as const;
   const card = madeUp ? { card: { ...invented.card, person }, hash: "practice", signature } : own;
-  const meal = ownMeal ?? mealOf(invented.card, now) ?? "lunch";
+  const opens = ownWalk ?? { do: "open meal", person, meal: mealOf(invented.card, now) ?? "lunch" };
   const pens = madeUp ? invented.pens.map((pen) => penKept({ ...pen, person })) : me.pens;
   const people = Object.fromEntries(Object.entries(house.people).map(([id, other]) => [id, { ...other, ...noWalkYet }]));
   return {
     madeUp,
-    meal,
+    opens,
     house: {
       ...house,
       people: { ...people, [person]: { ...me, ...noWalkYet, card: forPractice(card, now), pens } },

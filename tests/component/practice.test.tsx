@@ -7,7 +7,8 @@ import type { Intent } from "#events/intent.ts";
 import { GuardProvider } from "#ui/guard-context.tsx";
 import { PAD_BUTTON } from "#words/en/fixed.ts";
 import { PRACTICE } from "#words/en/practice.ts";
-import { practiceTable, TO_THE_NEEDLE } from "../kit/practice-table.ts";
+import { setUp } from "../kit/fresh-house.ts";
+import { byTheClock, practiceTable, TO_THE_NEEDLE, TO_THE_NEEDLE_BY_THE_CLOCK } from "../kit/practice-table.ts";
 import { guard, press } from "./calm-press.ts";
 
 afterEach(() => cleanup());
@@ -20,8 +21,8 @@ const page = (desk: Desk, practise: ((person: string) => void) | null) => (
 
 const marks = () => [...document.querySelectorAll(".screen")].map((one) => one.querySelector(".screen-mark")?.textContent ?? null);
 
-async function practising() {
-  const t = await practiceTable();
+async function practising(facts = setUp) {
+  const t = await practiceTable(facts);
   await t.practice.begin("odile");
   const desk = t.practice.desk.value;
   if (!desk) throw new Error("practice did not begin");
@@ -50,6 +51,16 @@ describe("the strip that says it is practice", () => {
     expect(t.step()).toBe("done");
     expect(marks()).toEqual([PRACTICE.banner]);
     expect(screens).toBeGreaterThanOrEqual(20);
+  });
+
+  it("stands on every screen of a background walk too", async () => {
+    const t = await practising(byTheClock());
+    const after: Intent[] = [{ do: "button is down" }, { do: "needle came out early" }, { do: "window is at zero" }, { do: "put away" }];
+    for (const intent of [...TO_THE_NEEDLE_BY_THE_CLOCK, ...after]) {
+      expect([t.step(), marks()]).toEqual([t.step(), [PRACTICE.banner]]);
+      await t.answer(intent);
+    }
+    expect([t.step(), marks()]).toEqual(["done", [PRACTICE.banner]]);
   });
 
   it("stands over the pad, Help, who speaks and what the tool is", async () => {

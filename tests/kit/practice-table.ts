@@ -12,7 +12,9 @@ import type { NewFact } from "#walk/decide.ts";
 import { frontPerson } from "#walk/offers.ts";
 import { stepOf } from "#walk/state.ts";
 import { FakeTimers } from "../unit/speech/fake-timers.ts";
+import { backgroundOnlyCard } from "./cards.ts";
 import { setUp, TestClock, testId } from "./fresh-house.ts";
+import { odileNight } from "./people.ts";
 
 export async function practiceTable(facts: readonly NewFact[] = setUp) {
   const timers = new FakeTimers();
@@ -76,6 +78,26 @@ export const TO_THE_NEEDLE: Intent[] = [
   { do: "meal is ready" },
   { do: "heard dose" },
   { do: "pick pen", pen: "odile-meal", how: "mark" },
+  { do: "insulin looks", look: "as it should be" },
+  { do: "needle fitted" },
+  { do: "primed", stream: true },
+  ...number("dial", "DOSE"),
+  { do: "take spot" },
+  { do: "skin cleaned", how: "clean without a wipe" },
+];
+
+/** Odile's house, where her card has this instead of its meals: by default one long-acting dose at 21:30. */
+export const byTheClock = (card = backgroundOnlyCard): NewFact[] => [
+  ...setUp.map((fact) => (fact.event.type === "card signed" ? { ...fact, event: { ...fact.event, card } } : fact)),
+  { person: "odile", walk: null, event: { type: "pen added", pen: odileNight } },
+];
+/** The same up to the needle, of the long-acting dose and without a reading. */
+export const TO_THE_NEEDLE_BY_THE_CLOCK: Intent[] = [
+  { do: "already washed" },
+  { do: "leave out reading" },
+  { do: "heard dose" },
+  { do: "pick pen", pen: "odile-night", how: "mark" },
+  { do: "pen says", name: "the insulin" },
   { do: "insulin looks", look: "as it should be" },
   { do: "needle fitted" },
   { do: "primed", stream: true },

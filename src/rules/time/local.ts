@@ -103,3 +103,9 @@ export function isBetween(minuteOfDay: number, from: ClockTime, until: ClockTime
   const [start, end] = [minuteOf(from), minuteOf(until)];
   return start < end ? minuteOfDay >= start && minuteOfDay < end : minuteOfDay >= start || minuteOfDay < end;
 }
+
+/** Of two minutes of the day, round the clock: 23:00 and 01:00 are two hours apart. */
+export function minutesApart(a: number, b: number): number {
+  const apart = Math.abs(a - b);
+  return Math.min(apart, MINUTES_A_DAY - apart);
+}

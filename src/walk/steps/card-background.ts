@@ -1,18 +1,16 @@
 // What the card says for a background dose: the printed units, with a reading or without one.
 import type { BackgroundDose, DoseCard } from "#events/card.ts";
 import type { Happened } from "#events/happened.ts";
-import { compareDates, minuteOf } from "#rules/time/local.ts";
+import { compareDates, minuteOf, minutesApart } from "#rules/time/local.ts";
 import type { Ctx } from "#walk/context.ts";
 import { backgroundNow } from "#walk/insulin.ts";
 
 /** Our choice, no source: so far from the printed hour it is said. Whether a dose may be late is the card's word or the clinic's. */
 const FAR_MINUTES = 120;
-const DAY_MINUTES = 24 * 60;
 
 function farFromHour(c: Ctx, dose: BackgroundDose): boolean {
   if (c.minuteOfDay === null) return true;
-  const apart = Math.abs(c.minuteOfDay - minuteOf(dose.at));
-  return Math.min(apart, DAY_MINUTES - apart) > FAR_MINUTES;
+  return minutesApart(c.minuteOfDay, minuteOf(dose.at)) > FAR_MINUTES;
 }
 
 export function askBackground(c: Ctx, card: DoseCard, cardHash: string): Happened {

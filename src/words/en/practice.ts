@@ -9,6 +9,7 @@ export const PRACTICE = {
   busy: ["A walk is open. Finish it first."],
   noInject: "Practice. Inject nothing.",
   madeUp: "This card is made up. Never dose by it.",
+  anyHour: "You may practise at any hour.",
   eat: ["In a real walk you eat now.", "Press: I am eating."],
   done: ["That was the whole walk.", "Nothing was saved."],
   over: ["Practice is over.", "Nothing was saved."],

@@ -13,7 +13,8 @@ export function sayPractice(say: Say, house: HouseState, madeUp: boolean): Say {
   // Their own words would tell of insulin that went in, of a bell, and of what is saved.
   if (step === "eat") return { title: PRACTICE.title, lines: [...PRACTICE.eat] };
   if (step === "done") return { title: PRACTICE.title, lines: [...PRACTICE.done] };
-  const card = step === "card" && madeUp ? [PRACTICE.madeUp] : [];
+  const far = walk.told?.cautions.some(({ caution }) => caution === "not at its hour") ?? false;
+  const card = step === "card" ? [...(madeUp ? [PRACTICE.madeUp] : []), ...(far ? [PRACTICE.anyHour] : [])] : [];
   const pen = isAtThePen(walk) ? [PRACTICE.noInject] : [];
   const wrong = step === "mishap" || step === "needle question" ? [PRACTICE.noInject] : [];
   const before = [...card, ...pen, ...wrong];
