@@ -28,6 +28,24 @@ const refusal = (over: Partial<Signing>) => {
   return signed.ok ? "signed" : signed.refused;
 };
 
+type Path = readonly string[];
+const isParts = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
+/** The way to everything that stands on a card. */
+const pathsOf = (value: unknown, at: Path = []): Path[] =>
+  isParts(value) ? Object.entries(value).flatMap(([name, below]) => pathsOf(below, [...at, name])) : [at];
+const valueAt = (value: unknown, path: Path): unknown => path.reduce<unknown>((v, name) => (isParts(v) ? v[name] : undefined), value);
+const otherThan = (value: unknown): unknown => {
+  if (typeof value === "boolean") return !value;
+  return typeof value === "number" ? value + 1 : `${value ?? ""}x`;
+};
+function changedAt(card: DoseCard, path: Path, change: (value: unknown) => unknown): unknown {
+  const copy: unknown = structuredClone(card);
+  const holder = valueAt(copy, path.slice(0, -1));
+  const last = path.at(-1) ?? "";
+  if (isParts(holder)) holder[last] = change(holder[last]);
+  return copy;
+}
+
 describe("signing a card", () => {
   it("brings a card into force that was typed twice alike and read back", () => {
     const signed = signCard(signing());
@@ -65,6 +83,24 @@ describe("signing a card", () => {
     for (const [field, second] of paths) {
       const signed = signCard(signing({ second }));
       expect(!signed.ok && signed.refused === "typings differ" && signed.differences.map((d) => d.field)).toEqual([field]);
+    }
+  });
+
+  it("finds each number, word and yes of a card that differs, whatever its kind, and each part that is missing", () => {
+    for (const [name, card] of [["bands", bandsCard] as const, ["a ratio", ratioCard] as const, ...EVERY_KIND]) {
+      const paths = pathsOf(card);
+      expect(paths.length, name).toBeGreaterThan(40);
+      for (const path of paths) {
+        const changed = changedAt(card, path, otherThan);
+        expect(
+          differences(card, changed).map((d) => d.field),
+          name,
+        ).toEqual([path.join(".")]);
+        // What only one typing has is found from either side.
+        const without = changedAt(card, path, () => undefined);
+        for (const both of [differences(card, without), differences(without, card)])
+          expect(both.map((d) => d.field).includes(path.join(".")), `${name}: ${path}`).toBe(valueAt(card, path) !== null);
+      }
     }
   });
 

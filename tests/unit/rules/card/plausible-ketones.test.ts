@@ -23,9 +23,20 @@ describe("ketones on a card that was typed in", () => {
     expect(said(blood({ from: 240 }, ratioCard))).toContain("The ketone check at 240 looks like the other glucose unit.");
   });
 
+  // Sheets print 240 mg/dL to 15 mmol/L; how far around them nothing is asked is our choice, no source.
+  it("are asked about from 179 mg/dL down and 361 up, 9.9 mmol/L down and 20.1 up", () => {
+    const of = (from: number, card?: DoseCard) => said(blood({ from }, card));
+    expect([of(180), of(360), of(10, ratioCard), of(20, ratioCard)]).toEqual([[], [], [], []]);
+    const unusual = [of(179), of(361), of(9.9, ratioCard), of(20.1, ratioCard)].flat();
+    expect(unusual).toEqual([179, 361, 9.9, 20.1].map((from) => `Ketones: a test from ${from} is unusual.`));
+  });
+
   it("whose point was forgotten are asked about: 0.6 typed as 6", () => {
     const lines = [{ from: 6, says: null, call: "clinic" as const }];
     expect(said(blood({ lines }))).toContain("Ketones: a line from 6. Is a point missing?");
+    expect(said(blood({ lines: [{ from: 1.5, says: null, call: "clinic" }, ...lines] }))).toEqual([
+      "Ketones: a line from 6. Is a point missing?",
+    ]);
   });
 
   it("whose lines do not rise are asked about", () => {
@@ -34,6 +45,8 @@ describe("ketones on a card that was typed in", () => {
       { from: 0.6, says: "Drink.", call: "no" as const },
     ];
     expect(said(blood({ lines }))).toEqual(["Ketones: a line from 0.6 millimoles follows 1.5 millimoles."]);
+    const twice = lines.map((line) => ({ ...line, from: 1.5, call: "clinic" as const }));
+    expect(said(blood({ lines: twice }))).toEqual(["Ketones: a line from 1.5 millimoles follows 1.5 millimoles."]);
   });
 
   // Every published sheet with a number calls somebody at 1.5 mmol/L; with a strip at moderate.
