@@ -3,7 +3,8 @@ import { signal } from "@preact/signals";
 import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
 import type { HearableButton, HearableScreen } from "#screens/shared/hear.ts";
-import { type Asking, asWhole, doubted, follows, type NumberRange, onItsWay, turnedDown, withDigit } from "#speech/asking.ts";
+import { type Asking, asWhole, doubted, follows, onItsWay, turnedDown, withDigit } from "#speech/asking.ts";
+import type { NumberRange } from "#speech/range.ts";
 import type { Offer } from "#walk/context.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
@@ -120,6 +121,7 @@ export class AskedNumber {
         ...texts.map((text): HearableButton => ({ label: text, byHand: true, press: () => this.give(text) })),
       ],
       number: {
+        ...(this.slot === null ? {} : { askedBefore: this.slot }),
         range: { ...this.range, low: Math.min(...values), high: Math.max(...values) },
         take: (text) => {
           if (!texts.includes(text)) return "turned away";

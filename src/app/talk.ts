@@ -3,9 +3,9 @@ import type { Intent } from "#events/intent.ts";
 import type { NumberSlot } from "#events/told.ts";
 import type { HearableScreen } from "#screens/shared/hear.ts";
 import { AskedTwice, mistakenFor } from "#speech/asked-twice.ts";
-import type { NumberRange } from "#speech/asking.ts";
 import { readNumber } from "#speech/numbers.ts";
 import type { Heard, Sentence } from "#speech/ports.ts";
+import type { NumberRange } from "#speech/range.ts";
 import type { Turns } from "#speech/turns.ts";
 import { type Understood, understand, vocabularyOf } from "#speech/understand.ts";
 import type { Offer } from "#walk/context.ts";
@@ -62,6 +62,8 @@ export class Talk {
   private key = "";
   private at = 0;
   private range: NumberRange | undefined;
+  /** The whole number that is asked for, however it is asked for; null: none, or one digit of it. */
+  private whole: string | null = null;
   private readonly twice = new AskedTwice();
 
   constructor(private readonly settings: TalkSettings) {}
@@ -75,6 +77,7 @@ export class Talk {
     this.at = at;
     this.foods = !around && offers.some((o) => o.offer === "foods");
     const slot = slotOf(offers);
+    this.whole = (around ? around.number?.askedBefore : slot) ?? null;
     this.range = around ? around.number?.range : slot && rangeOf(slot, house);
     const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
     const presses = around
@@ -158,7 +161,11 @@ export class Talk {
       this.twice.forget();
       return false;
     }
-    const question = JSON.stringify([this.key, this.range, vocabularyOf(this.heardable.offers)]);
+    // "Which of two?" asks for the same number once more.
+    const question =
+      understood.kind === "number" && this.whole !== null
+        ? `number of ${this.whole}`
+        : JSON.stringify([this.key, this.range, vocabularyOf(this.heardable.offers)]);
     return this.twice.same(question, guess, this.at);
   }
 

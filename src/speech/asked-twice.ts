@@ -4,6 +4,7 @@
 import { soundAlike } from "#words/numbers.ts";
 import { saidByDigit } from "./numbers.ts";
 import type { Hearing } from "./ports.ts";
+import { within } from "./range.ts";
 
 /** An answer twice within a question and its reprompt; longer ago it is another try (our choice, no source). */
 const FORGOTTEN_AFTER_MS = 30_000;
@@ -32,5 +33,5 @@ export class AskedTwice {
  */
 export function mistakenFor(said: string, value: string, range: Hearing["range"]): string | null {
   const partner = saidByDigit(said) ? null : soundAlike(value);
-  return partner !== null && range && Number(partner) >= range.low && Number(partner) <= range.high ? partner : null;
+  return partner !== null && range && within(Number(partner), range) ? partner : null;
 }

@@ -1,8 +1,6 @@
 // How a number is asked for by voice: whole; then which of two; then one digit at a time; then by touch. Each doubt and each "no" goes one step
 // on, never round and round, and the walk's own read-back stands at the end of every way (promise 8). Pure.
-import type { Hearing } from "./ports.ts";
-
-export type NumberRange = NonNullable<Hearing["range"]>;
+import { type NumberRange, within } from "./range.ts";
 
 export type Asking =
   | { how: "whole"; doubts: number }
@@ -53,7 +51,8 @@ export interface Follows {
 
 const TEN = [..."0123456789"];
 
-export function follows(said: string, { low, high, step }: NumberRange): Follows {
+export function follows(said: string, range: NumberRange): Follows {
+  const { low, high, step, fractionsTo = high } = range;
   const [, decimals] = said.split(".");
   if (decimals !== undefined) {
     if (decimals !== "") return { digits: [], point: false, done: true };
@@ -64,8 +63,8 @@ export function follows(said: string, { low, high, step }: NumberRange): Follows
   if (said === "") return { digits: low <= 0 || fraction ? TEN : TEN.slice(1), point: false, done: false };
   return {
     digits: said === "0" ? [] : TEN.filter((digit) => Number(said + digit) <= high),
-    point: fraction,
-    done: value >= low && value <= high,
+    point: fraction && value <= fractionsTo,
+    done: within(value, range),
   };
 }
 

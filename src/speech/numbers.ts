@@ -2,7 +2,7 @@
 //
 //   whole     0 to 1000: "fifteen", "forty two", "one hundred (and) eighty", "one thousand"
 //   short     hundreds and tens without "hundred": "one eighty", "two fifteen"
-//   digits    two or three, one by one: "one five", "one eight zero"
+//   digits    two or three, one by one, and to two a tenth: "one five", "one eight zero", "one three point six"
 //   decimal   whole "point" one digit: "five point five", "zero point five"
 //   half      whole (above zero) "and a half": "seven and a half"
 //   numeral   "180", "5.5" as a recogniser may write them
@@ -100,7 +100,7 @@ function short(words: Words, at: number): Found | null {
   return { text: `${hundreds * 100 + rest.value}`, next: rest.next };
 }
 
-/** Two or three digits, with or without a breath between them; a zero in front is no number. */
+/** Two or three digits, with or without a breath between them, and to two in one breath a tenth; a zero in front is no number. */
 function digits(words: Words, at: number): Found | null {
   let text = "";
   let next = at;
@@ -110,7 +110,11 @@ function digits(words: Words, at: number): Found | null {
     text += d;
     next = i + 1;
   }
-  return text.length >= 2 && !text.startsWith("0") ? { text, next } : null;
+  if (text.length < 2 || text.startsWith("0")) return null;
+  // In one breath: "five, five point five" may be a second thought, and is no 55.5.
+  const inOneBreath = text.length === 2 && next === at + 2;
+  const tenth = inOneBreath && words[next] === "point" ? digit(words, next + 1) : undefined;
+  return tenth === undefined ? { text, next } : { text: tenth === 0 ? text : `${text}.${tenth}`, next: next + 2 };
 }
 
 function numeral(words: Words, at: number): Found | null {

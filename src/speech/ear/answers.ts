@@ -1,6 +1,7 @@
 // Everything that may be said at a question, and everything else that is likely to be said: both are scored, so that a word that is no answer
 // has a place of its own to go and is not bent to the nearest answer.
 import { type SaidUnit, UNITS } from "#speech/numbers.ts";
+import { type NumberRange, within } from "#speech/range.ts";
 import type { SpokenOffer } from "#speech/understand.ts";
 import { inWords, soundAlike } from "#words/numbers.ts";
 import { type Lexicon, waysToSay } from "./lexicon.ts";
@@ -10,7 +11,7 @@ import { Trie } from "./trie.ts";
 export interface Hearing {
   offers: readonly SpokenOffer[];
   /** Of the number offer: smallest, largest, and steps of 1, 0.5 or 0.1. */
-  range?: { low: number; high: number; step: 1 | 0.5 | 0.1 };
+  range?: NumberRange;
   /** Names of foods, while the plate is filled. */
   foods?: readonly string[];
 }
@@ -52,10 +53,16 @@ function numberForms(): { forms: string[]; value: number }[] {
     all.push({ forms: [...new Set(forms)], value: n });
   }
   for (let n = 0; n < 340; n++) {
-    if (n % 10 !== 0) all.push({ forms: [`${spoken(Math.floor(n / 10), false)} point ${spoken(n % 10, false)}`], value: n / 10 });
+    const whole = Math.floor(n / 10);
+    // "Three zero point six" is the answer to "One three point six, or three zero point six?"
+    const ways = [spoken(whole, false), ...(whole >= 10 ? [inDigits(whole)] : [])];
+    if (n % 10 !== 0) all.push({ forms: ways.map((way) => `${way} point ${spoken(n % 10, false)}`), value: n / 10 });
     else all.push({ forms: [`${spoken(n / 10, false)} point zero`], value: n / 10 });
   }
-  for (let n = 1; n < 100; n++) all.push({ forms: [`${spoken(n, false)} and a half`], value: n + 0.5 });
+  for (let n = 1; n < 100; n++) {
+    const asked = n >= 34 ? [`${inDigits(n)} point five`] : [];
+    all.push({ forms: [`${spoken(n, false)} and a half`, ...asked], value: n + 0.5 });
+  }
   return all;
 }
 
@@ -91,15 +98,12 @@ export interface Expected {
   unheard: string[];
 }
 
-const within = (value: number, { low, high, step }: NonNullable<Hearing["range"]>): boolean =>
-  value >= low && value <= high && Math.abs(value / step - Math.round(value / step)) < 1e-6;
-
 /** A number that answers nothing but is likely to be said: without a place of its own "sixty and a half units" was heard as sixteen and a half. */
-const isNear = (value: number, range: NonNullable<Hearing["range"]>): boolean =>
+const isNear = (value: number, range: NumberRange): boolean =>
   value > range.high && ((value < 100 && Number.isInteger(value * 2)) || within(Number(soundAlike(String(value)) ?? Number.NaN), range));
 
 /** Numbers said with the unit of the question, in every form that they have without it: those that answer it, and those that sound like them. */
-function addWithUnit(trie: Trie, range: NonNullable<Hearing["range"]>, unit: SaidUnit, lexicon: Lexicon): void {
+function addWithUnit(trie: Trie, range: NumberRange, unit: SaidUnit, lexicon: Lexicon): void {
   const one = unit.replace(/s$/, "");
   for (const { forms, value } of numberForms()) {
     if (!within(value, range) && !isNear(value, range)) continue;

@@ -52,7 +52,7 @@ export function decide({ together, each, free }: Listened, expected: Pick<Expect
 }
 
 const DIGIT_BY_DIGIT =
-  /^(zero|one|two|three|four|five|six|seven|eight|nine)( (zero|one|two|three|four|five|six|seven|eight|nine))+( [a-z]+)?$/;
+  /^(zero|one|two|three|four|five|six|seven|eight|nine)( (zero|one|two|three|four|five|six|seven|eight|nine))+( point (zero|one|two|three|four|five|six|seven|eight|nine))?( [a-z]+)?$/;
 const inDigits = (text: string): boolean => DIGIT_BY_DIGIT.test(text);
 
 function again(fits: readonly (Fit | undefined)[], expected: Pick<Expected, "answers">, worthAsking: boolean): Decision {

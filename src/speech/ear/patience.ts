@@ -1,6 +1,7 @@
 // How long a silence must last before what was heard counts as all of it. Short where nothing can follow, longer inside a number:
 // "one hundred", a breath, "twelve" is one answer of a slow speaker. The waits are starting values of our own. Pure.
 import { readNumber } from "#speech/numbers.ts";
+import { type NumberRange, within } from "#speech/range.ts";
 import type { Hearing } from "./answers.ts";
 import type { Decision } from "./decide.ts";
 import { CLOSING_MS, LOOK_MS } from "./endpoint.ts";
@@ -17,12 +18,11 @@ const NEXT_WORDS =
 /** One of each step is enough: a tenth, and the half in both ways of saying it. */
 const FRACTIONS = ["point one", "point five", "and a half"];
 
-function readsOn(text: string, next: readonly string[], range: NonNullable<Hearing["range"]>): boolean {
+function readsOn(text: string, next: readonly string[], range: NumberRange): boolean {
   return next.some((word) => {
     const read = readNumber(`${text} ${word}`);
     if (read.kind !== "number") return false;
-    const value = Number(read.text);
-    return value >= range.low && value <= range.high && Math.abs(value / range.step - Math.round(value / range.step)) < 1e-6;
+    return within(Number(read.text), range);
   });
 }
 

@@ -41,10 +41,10 @@ function manner(name: string): Manner {
   return { stretch: dice.pick([0.9, 1, 1, 1.1, 1.2, 1.35]), size: dice.between(0.94, 1.06) };
 }
 
-/** The second and third time a number is asked for, its digits are said one by one; where they cannot be, it is said slowly once more. */
+/** The second and third time a number is asked for, its digits are said one by one, as the question which of two spells them; below ten it is said slowly. */
 function again(text: Text): string {
   const n = Number(text.means);
-  return Number.isInteger(n) && n > 9 ? inDigits(n) : text.words.replaceAll(" ", ", ");
+  return n >= 10 ? inDigits(n) : text.words.replaceAll(" ", ", ");
 }
 
 type PlannedClip = Omit<Clip, "sound"> & { line: Line };

@@ -93,7 +93,7 @@ function sameNumber(
   twice: AskedTwice,
 ): string | null {
   const { range } = between === null ? HEARINGS[asked] : only(HEARINGS[asked], between);
-  if (guess === undefined || Number.isNaN(Number(guess)) || !twice.same(`${asked} ${between?.join(" or ") ?? ""}`, guess, now)) return null;
+  if (guess === undefined || Number.isNaN(Number(guess)) || !twice.same(asked, guess, now)) return null;
   return mistakenFor(said, guess, range) === null ? guess : null;
 }
 

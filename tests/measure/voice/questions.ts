@@ -64,8 +64,8 @@ export const HEARINGS: Readonly<Record<Asked, Hearing>> = {
   last: {
     offers: offers(["i understand", "understood"], ["go on", "next"], ["done", "finish", "all done"], ["that is all", "plate is complete"]),
   },
-  "mg/dL": { offers: READING, range: { low: 20, high: 600, step: 1 } },
-  "mmol/L": { offers: READING, range: { low: 1.1, high: 33.3, step: 0.1 } },
+  "mg/dL": { offers: READING, range: { low: 1.1, high: 600, step: 1 } },
+  "mmol/L": { offers: READING, range: { low: 1.1, high: 600, step: 0.1, fractionsTo: 33.3 } },
   units: { offers: [{ id: "number", number: true, unit: "units" }, ...ALWAYS], range: { low: 0, high: 80, step: 0.5 } },
-  grams: { offers: [{ id: "number", number: true, unit: "grams" }, ...ALWAYS], range: { low: 0, high: 250, step: 1 } },
+  grams: { offers: [{ id: "number", number: true, unit: "grams" }, ...ALWAYS], range: { low: 0, high: 400, step: 1 } },
 };

@@ -38,8 +38,9 @@ export function small(n: number): string {
   return n % 10 === 0 ? word(TENS, n / 10 - 2) : `${word(TENS, Math.floor(n / 10) - 2)} ${word(DIGITS, n % 10)}`;
 }
 
-/** One digit after the other: "one, eight, zero". */
-export const inDigits = (n: number): string => [...String(n)].map((d) => word(DIGITS, Number(d))).join(", ");
+/** One digit after the other: "one, eight, zero"; "one three point six" in one breath, since a breath before a point may be a second thought. */
+export const inDigits = (n: number): string =>
+  [...String(n)].map((d) => (d === "." ? "point" : word(DIGITS, Number(d)))).join(Number.isInteger(n) ? ", " : " ");
 
 /** A whole number in one of the ways it is said; never "oh" for zero. */
 function whole(n: number, dice: Dice): string {

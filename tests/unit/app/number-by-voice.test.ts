@@ -170,6 +170,25 @@ describe("the same answer twice in doubt", () => {
     expect(await t.mumble("one hundred twelve", "two hundred twelve")).toEqual(readBack("112", "One, one, two."));
   });
 
+  it("counts where the second was the answer to which of two, and not where that was the other one", async () => {
+    const t = await atReading();
+    await t.mumble("one hundred twelve", "two hundred twelve");
+    expect(await t.mumble("one one two", "two one two")).toEqual(readBack("112", "One, one, two."));
+    expect(t.walk()?.reading).toBeNull();
+    const other = await atReading();
+    await other.mumble("one hundred twelve", "two hundred twelve");
+    expect(await other.mumble("two one two", "one one two")).toEqual(["Say the first digit."]);
+  });
+
+  it("settles no teen and its ten at the question which of two either, unless it was spelled", async () => {
+    const t = await atReading();
+    await t.mumble("one fifteen", "one fifty");
+    expect(await t.mumble("one fifteen", "one fifty")).toEqual(["Say the first digit."]);
+    const spelled = await atReading();
+    await spelled.mumble("one fifteen", "one fifty");
+    expect(await spelled.mumble("one one five", "one five zero")).toEqual(readBack("115", "One, one, five."));
+  });
+
   it("counts for a digit, whose number is read back", async () => {
     const t = await atReading();
     await t.say("one hundred twelve");

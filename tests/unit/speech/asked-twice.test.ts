@@ -34,6 +34,10 @@ describe("what a number is mistaken for", () => {
     ["nineteen", "19", { low: 0, high: 80, step: 0.5 }, null],
     ["one hundred twelve", "112", { low: 1.1, high: 600, step: 1 }, null],
     ["thirteen", "13", undefined, null],
+    ["one three point six", "13.6", { low: 1.1, high: 600, step: 0.1, fractionsTo: 33.3 }, null],
+    ["thirteen point six", "13.6", { low: 1.1, high: 600, step: 0.1, fractionsTo: 33.3 }, "30.6"],
+    // No meter shows forty point two in either unit.
+    ["fourteen point two", "14.2", { low: 1.1, high: 600, step: 0.1, fractionsTo: 33.3 }, null],
   ] as const)("%s", (said, value, range, partner) => {
     expect(mistakenFor(said, value, range)).toBe(partner);
   });

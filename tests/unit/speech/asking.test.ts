@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Asking, asWhole, doubted, follows, type NumberRange, onItsWay, turnedDown, withDigit } from "#speech/asking.ts";
+import { type Asking, asWhole, doubted, follows, onItsWay, turnedDown, withDigit } from "#speech/asking.ts";
+import type { NumberRange } from "#speech/range.ts";
 
 const reading: NumberRange = { low: 1.1, high: 600, step: 1 };
-const millimoles: NumberRange = { low: 1.1, high: 600, step: 0.1 };
+const millimoles: NumberRange = { low: 1.1, high: 600, step: 0.1, fractionsTo: 33.9 };
 const units: NumberRange = { low: 0, high: 80, step: 0.5 };
 
 const spell = (text: string, range: NumberRange): Asking | null =>
@@ -62,6 +63,7 @@ describe("a number in digits", () => {
     ["81", units],
     ["1.1", reading],
     ["0", reading],
+    ["40.2", millimoles],
   ] as const)("never becomes %s", (text, range) => {
     expect(spell(text, range)).toBeNull();
   });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NUMBER_WORDS, readNumber } from "#speech/numbers.ts";
-import { inWords } from "#words/numbers.ts";
+import { digitsOf, inWords } from "#words/numbers.ts";
 import { allSpokenForms } from "./spoken-forms.ts";
 
 const forms = allSpokenForms();
@@ -27,6 +27,15 @@ describe("a number said in an accepted way", () => {
 
   it("may be spelled digit by digit with a breath between the digits", () => {
     expect(readNumber("one, eight, zero")).toEqual({ kind: "number", text: "180" });
+  });
+
+  it("may be spelled as the tablet spells it when it asks which of two, tenths too, in one breath", () => {
+    for (let tenths = 10; tenths <= 999; tenths++) {
+      const text = String(tenths / 10);
+      if (Number(text) >= 10) expect([text, readNumber(digitsOf(text).join(" "))]).toEqual([text, { kind: "number", text }]);
+    }
+    for (const words of ["five, five point five", "one three point", "one three point six six"])
+      expect(readNumber(words).kind).not.toBe("number");
   });
 
   it("keeps the unit that was said, for the caller to check", () => {

@@ -32,6 +32,8 @@ export function allSpokenForms(): Map<string, string> {
       for (let tenth = 0; tenth <= 9; tenth++) add(`${said} point ${DIGITS[tenth]}`, tenth === 0 ? String(n) : `${n}.${tenth}`);
       if (n > 0) add(`${said} and a half`, `${n}.5`);
     }
+    if (n >= 10 && n < 100)
+      for (let tenth = 0; tenth <= 9; tenth++) add(`${spell(String(n))} point ${DIGITS[tenth]}`, tenth === 0 ? String(n) : `${n}.${tenth}`);
     for (let tenth = 0; tenth <= 9; tenth++) add(`${n}.${tenth}`, tenth === 0 ? String(n) : `${n}.${tenth}`);
   }
   return forms;

@@ -7,6 +7,8 @@ import { decide, LIMITS } from "#speech/ear/decide.ts";
 import { lexiconOf } from "#speech/ear/lexicon.ts";
 import { readManifest } from "#speech/ear/manifest.ts";
 import { readNumber } from "#speech/numbers.ts";
+import { within } from "#speech/range.ts";
+import { digitsOf, soundAlike } from "#words/numbers.ts";
 
 const folder = new URL("../../../../public/ear/", import.meta.url);
 const manifest = readManifest(JSON.parse(await readFile(new URL("ear.json", folder), "utf8")));
@@ -26,6 +28,23 @@ describe("what the ear expects", () => {
     expect(
       ends.filter(({ key, text }) => !isDeepStrictEqual(readNumber(text), { kind: "number", text: String(numberOfKey(key)) })),
     ).toEqual([]);
+  });
+
+  it("knows every answer to its question which of two, spelled as it spells them", () => {
+    const texts = new Set([...numberTrie(lexicon).ends.values()].flat().map((e) => e.text));
+    const ranges = [
+      { low: 1.1, high: 33.3, step: 0.1 },
+      { low: 0, high: 80, step: 0.5 },
+      { low: 20, high: 600, step: 1 },
+    ] as const;
+    for (const range of ranges) {
+      for (let n = range.low; n <= range.high + 1e-6; n += range.step) {
+        const text = String(Math.round(n * 10) / 10);
+        const partner = soundAlike(text);
+        if (partner === null || !within(Number(partner), range)) continue;
+        for (const one of [text, partner]) expect(texts, one).toContain(digitsOf(one).join(" "));
+      }
+    }
   });
 
   it("hears a number with its unit in every form in which it hears it without", () => {
@@ -144,6 +163,8 @@ describe("the decision", () => {
     expect(decide(listened(heard("number 15", -11, "fifteen units"), heard("number 50", -90, "five zero")), what).kind).toBe("ask again");
     const wide = { answers: () => true };
     expect(decide(listened(heard("number 115", -11, "one fifteen"), heard("number 150", -90, "one fifty")), wide).kind).toBe("ask again");
+    expect(decide(listened(heard("number 13.6", -11, "one three point six"), heard("number 30.6", -90)), wide).kind).toBe("understood");
+    expect(decide(listened(heard("number 13.6", -11, "thirteen point six"), heard("number 30.6", -90)), wide).kind).toBe("ask again");
     expect(decide(listened(heard("number 215", -11, "two one five"), heard("number 250", -90, "two fifty")), wide).kind).toBe("understood");
   });
 
