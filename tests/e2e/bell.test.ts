@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { FIXED } from "#words/en/fixed.ts";
+import { WATCH } from "#words/en/insulin-watch.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { bench } from "./kit/bench.ts";
 import type { SpeechGlobal } from "./kit/fake-speech.ts";
@@ -125,6 +126,35 @@ describe("the meal bell", () => {
     const ended = (await rings(bell)).length;
     await t.run(4 * 60_000);
     expect((await rings(bell)).length).toBe(ended);
+  });
+});
+
+describe("too much insulin", () => {
+  it("is called for after ten minutes without a reading, then loud; its words stand on the glass; a reading is one press further", async () => {
+    const t = await open({ only: "marta", voice: "speaks" });
+    const hand = finger(t);
+    const press = (name: string) => hand.press({ shown: name, said: [] });
+    await press(FIXED.wrong);
+    await press(labelOf({ do: "report", mishap: "too much" }, t.state).shown);
+    await t.stored("too much");
+    await answer(t, hand, { do: "heard mishap advice" });
+    expect(t.state.people.marta?.insulinWatch).not.toBeNull();
+    const from = t.state.last?.wall ?? 0;
+    await t.run(35 * 60_000);
+    const all = await rings({ t, from });
+    expect(all[0]).toMatchObject({ level: "insistent" });
+    expect(all[0]?.minute).toBeGreaterThanOrEqual(10);
+    expect(all[0]?.minute).toBeLessThan(10.2);
+    expect(new Set(between(all, 31, 35).map(({ level }) => level))).toEqual(new Set(["loud"]));
+    const said = (await t.said()).filter(({ at }) => at > from);
+    const calls = said.filter(({ text }) => text === "Marta, measure now. Insulin is still working.");
+    expect(calls.length).toBeGreaterThan(5);
+    expect(await t.words()).toContain("Marta, measure now.");
+    await press(WATCH.button);
+    await press(WATCH.measure);
+    await t.stored("a reading begun");
+    expect(t.state.people.marta?.walk?.kind).toBe("reading");
+    expect(t.complaints).toEqual([]);
   });
 });
 
