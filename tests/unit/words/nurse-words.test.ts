@@ -69,7 +69,7 @@ describe("after insulin without a meal", () => {
     t.pass(4 * 60 * 60);
     t.number("recheck after low", "110");
     expect(t.step()).toBe("done");
-    expect(lines(t)).toContain("Most of it works for 4 hours.");
+    expect(lines(t)).toContain("Watch your glucose for 4 hours.");
     expect(lines(t)).toContain(CLINIC);
     expect(lines(t)).not.toContain("I ask about the meal");
   });

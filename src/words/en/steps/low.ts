@@ -28,9 +28,10 @@ function sayTreat(c: Ctx): Say {
         : ["Your glucose is low. No insulin now."];
   return {
     title: "Take sugar now",
+    // The act first: upright, between four buttons, one sentence is all that stands on the glass.
     lines: [
-      ...why,
       `Take ${gramsOf(careNumber(c.card, "treatGrams"))} of quick sugar now.`,
+      ...why,
       ...(own ? [`Your card says: ${own}`] : []),
       "What did you take?",
     ],
@@ -210,7 +211,7 @@ export function sayNoMealCame(c: Ctx, amount: string): Say {
     title: "No meal came",
     lines: [
       `${amount}, and no meal came.`,
-      `Most of it works for ${hours} hours.`,
+      `Watch your glucose for ${hours} hours.`,
       ...(own ? [`Your card says: ${own}`] : ["Keep sugar near. Do not stay alone."]),
       `Call ${clinicOf(c)}.`,
     ],
