@@ -78,7 +78,7 @@ const offline = VitePWA({
 });
 
 /** No test is timed: a busy machine only takes longer. */
-const patient = 60_000;
+const patient = 180_000;
 
 /** Tests in real Chromium, on the built app. */
 const inBrowser = (name: string, how: { include: string[]; maxWorkers: number; sequence: { groupOrder: number } }) => ({
@@ -87,8 +87,8 @@ const inBrowser = (name: string, how: { include: string[]; maxWorkers: number; s
     root: ".",
     environment: "node" as const,
     globalSetup: ["tests/vitest.e2e.ts"],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: patient,
+    hookTimeout: patient,
     ...how,
   },
 });
