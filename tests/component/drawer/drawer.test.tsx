@@ -6,6 +6,7 @@ import type { Of } from "#events/happened.ts";
 import { units } from "#events/quantity.ts";
 import type { NewFact } from "#walk/decide.ts";
 import { fieldName } from "#words/en/drawer/fields.ts";
+import { ketoneCard, plusCard } from "../../kit/cards.ts";
 import { bandsCard, fixedCard, odile, odilePen } from "../../kit/people.ts";
 import { typed } from "../../unit/keeping/typing.ts";
 import { buttons } from "../calm-press.ts";
@@ -268,6 +269,64 @@ describe("signing a card of bands, by keyboard only", { timeout: 30_000 }, () =>
     expect(heading()).toBe("Read aloud: Insulin and dates (1 of 11)");
   });
 
+  it("compares, asks about and reads back high glucose and ill days, from a second typing that begins blank", async () => {
+    const odd: DoseCard = {
+      ...plusCard,
+      ketones: { test: "urine plus signs", from: 400, whenIll: true, lines: [{ from: 4, says: "Ring the ward.", call: "clinic" }] },
+      sickDay: { rules: ["Drink a glass of water each hour."], callWhen: "Call after 4 hours." },
+    };
+    const stored: NewFact[] = [];
+    render(<Kitchen start={home} stored={stored} />);
+    await toFirstTyping();
+    const draft = withoutDefaults(typed(odd));
+    fill(draft);
+    await enter("First typing is done");
+    for (const field of ["insulin.name", "sickDay.rules.0", "sickDay.callWhen", "care.watchMinutes"])
+      expect(screen.getByLabelText<HTMLInputElement>(fieldName(field)).value, field).toBe("");
+    fill({ ...draft, "sickDay.callWhen": "Call after 14 hours.", "care.watchMinutes": "54" });
+    await enter("Compare both typings");
+    const rows = within(screen.getByRole("table")).getAllByRole("row").slice(1);
+    expect(rows.map((row) => [...row.children].map((cell) => cell.textContent))).toEqual([
+      ["When to call on an ill day", "Call after 4 hours.", "Call after 14 hours."],
+      ["Readings while no meal comes, every", "45 minutes", "54 minutes"],
+    ]);
+    await enter("Change the second typing");
+    fill({ "sickDay.callWhen": "Call after 4 hours.", "care.watchMinutes": "45" });
+    await enter("Compare both typings");
+    expect(heading()).toBe("Is that what the paper says?");
+    for (const asked of ["Ketones: a test from 400 is unusual.", "Ketones: nobody is called at 2 plus."])
+      expect(screen.getByRole("checkbox", { name: `${asked} The paper says so` })).toBeTruthy();
+    for (const box of screen.getAllByRole("checkbox")) space(box);
+    await enter("Go on");
+
+    const read: string[] = [];
+    const lines: string[] = [];
+    for (let i = 0; i < 20 && heading() !== "Sign the card"; i++) {
+      read.push(heading() ?? "");
+      lines.push(...[...document.querySelectorAll(".sheet-line")].map((line) => [...line.children].map((c) => c.textContent).join(": ")));
+      await enter("I read it. It matches");
+    }
+    expect(read.map((title) => title.slice(title.lastIndexOf("(")))).toEqual(Array.from({ length: 11 }, (_, i) => `(${i + 1} of 11)`));
+    expect(lines).toEqual(
+      expect.arrayContaining([
+        "Readings while no meal comes, every: 45 minutes",
+        "Ketones, line 1: 3 plus or more: Ring the ward. Call the clinic now.",
+        "Ill days, rule 1: Drink a glass of water each hour.",
+        "When to call on an ill day: Call after 4 hours.",
+      ]),
+    );
+
+    // What was read back before, was another typing.
+    await enter("Something differs. Change it");
+    await enter("First typing is done");
+    await enter("Compare both typings");
+    for (const box of screen.queryAllByRole("checkbox")) space(box);
+    if (screen.queryAllByRole("checkbox").length > 0) await enter("Go on");
+    expect(heading()).toBe("Read aloud: Insulin and dates (1 of 11)");
+    expect(buttons()).not.toContain("Sign the card");
+    expect(stored).toEqual([]);
+  });
+
   it("asks about an odd number before the reading aloud, each line by itself", async () => {
     const stored: NewFact[] = [];
     render(<Kitchen start={home} stored={stored} />);
@@ -424,7 +483,9 @@ describe("cards across time", { timeout: 30_000 }, () => {
 
   it("prints what would be told, for the clinic to tick", async () => {
     const print = vi.spyOn(window, "print").mockImplementation(() => undefined);
-    render(<Kitchen start={withFacts([signedEvent({ ...bandsCard, validFrom: "2026-06-02" }, "h2")], oneCard)} />);
+    const { ketones } = ketoneCard;
+    const printed: DoseCard = { ...bandsCard, validFrom: "2026-06-02", ...(ketones ? { ketones } : {}) };
+    render(<Kitchen start={withFacts([signedEvent(printed, "h2")], oneCard)} />);
     await openWithPin();
     await enter("Dose card of Odile");
     await enter("Trial sheet for the clinic");
@@ -437,6 +498,7 @@ describe("cards across time", { timeout: 30_000 }, () => {
       "",
     ]);
     expect(rows).toContainEqual(["70 mg/dL before breakfast", "No dose. The reading is low. A low comes first.", ""]);
+    expect(rows).toContainEqual(["Ketones: 1.5 millimoles", "This needs us today. Call the clinic now.", ""]);
     await enter("Print it");
     expect(print).toHaveBeenCalledOnce();
     print.mockRestore();
