@@ -1,7 +1,6 @@
 // Buttons of the small screens around the walk, for the ear: what can be pressed can be said. Who it is can only be pressed.
 import { createContext } from "preact";
 import { useContext, useEffect, useLayoutEffect } from "preact/hooks";
-import type { NumberRange } from "#speech/range.ts";
 
 export interface HearableButton {
   label: string;
@@ -31,7 +30,7 @@ export interface HearableScreen {
 export interface HearableNumber {
   /** The whole number that another question asked for before: what fitted there in doubt and fits here too was heard twice. */
   askedBefore?: string;
-  range: NumberRange;
+  range: { low: number; high: number; step: 1 | 0.5 | 0.1; fractionsTo?: number };
   take(text: string): "taken" | "turned away";
 }
 
