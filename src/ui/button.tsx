@@ -26,7 +26,7 @@ export interface BigButtonProps {
 }
 
 /** Longer labels take two lines at the largest size, or three: there their letters stop growing, for the sake of the words above. */
-const LONG_LABEL = 12;
+const LONG_LABEL = 10;
 
 export function BigButton(props: BigButtonProps) {
   const { label, onPress, role, describedBy, pressed, safe, twoLines } = props;

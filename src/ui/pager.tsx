@@ -1,11 +1,12 @@
 // Words above the actions. If they do not fit they are turned in pages by one large button; nothing scrolls, unless a
 // single thing is taller than the room for it. The page with the sentence being spoken comes up by itself.
 // Before any page is turned the heading gives up its room: a question must not wait behind a button while its answers stand below.
+// A sentence too long for a page comes in letters one size smaller, if that keeps it whole: half a sentence can say the opposite.
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { BigButton } from "./button.tsx";
 import { firstLineIn, linesIn, showAll, showPage } from "./measure-lines.ts";
-import { type Page, pageAt, pagesOf } from "./pages.ts";
+import { cutIn, type Page, pageAt, pagesOf } from "./pages.ts";
 
 export interface PagerProps {
   moreLabel: string;
@@ -16,10 +17,14 @@ export interface PagerProps {
   children: ComponentChildren;
 }
 
-/** lean: the heading is for screen readers only. */
-type Fit = { lean: boolean } & ({ kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" });
+/** How the words are set. lean: the heading is for screen readers only, and the kitchen's clock waits. tight: one size smaller. */
+interface Setting {
+  lean: boolean;
+  tight: boolean;
+}
+type Fit = Setting & ({ kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" });
 
-const whole: Fit = { kind: "whole", lean: false };
+const whole: Fit = { kind: "whole", lean: false, tight: false };
 
 export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   const frame = useRef<HTMLDivElement>(null);
@@ -68,7 +73,7 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   };
   const scrolls = fit.kind === "scroll" ? { tabIndex: 0 } : {};
   return (
-    <div class="pager" ref={frame} data-fit={fit.kind} data-lean={fit.lean ? "yes" : undefined}>
+    <div class="pager" ref={frame} data-fit={fit.kind} data-lean={fit.lean ? "yes" : undefined} data-tight={fit.tight ? "yes" : undefined}>
       <div class="pager-view" ref={view} onScroll={unscroll} {...scrolls}>
         <div class="pager-words" ref={words} onFocusIn={(event) => turnTo(event.target as Element)}>
           {children}
@@ -86,31 +91,49 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
 /** Tries the whole room first, then without the heading; only then gives some of it to the button that turns pages. */
 function fitOf(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
   showAll(words);
-  const { fit: before, lean: leanBefore } = frame.dataset;
-  const fits = () => view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
-  frame.dataset.fit = "whole";
-  delete frame.dataset.lean;
-  let fit = fits() ? whole : null;
-  if (fit === null) {
-    // Without a sentence the heading is all there is to read.
-    const lean = words.querySelector(".caption") !== null;
-    if (lean) frame.dataset.lean = "yes";
-    fit = fits() ? { kind: "whole", lean } : inPages(frame, view, words, lean);
-  }
+  const { fit: before, lean, tight } = frame.dataset;
+  const found = fitIn(frame, view, words);
+  setWords(frame, { lean: lean !== undefined, tight: tight !== undefined });
   frame.dataset.fit = before ?? "whole";
-  if (leanBefore === undefined) delete frame.dataset.lean;
-  else frame.dataset.lean = leanBefore;
-  return fit;
+  return found;
 }
 
-function inPages(frame: HTMLElement, view: HTMLElement, words: HTMLElement, lean: boolean): Fit {
+function setWords({ dataset }: HTMLElement, { lean, tight }: Setting): void {
+  for (const [name, on] of Object.entries({ lean, tight }))
+    if (on) dataset[name] = "yes";
+    else delete dataset[name];
+}
+
+function fitIn(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
+  const isWhole = (set: Setting) => {
+    setWords(frame, set);
+    frame.dataset.fit = "whole";
+    return view.clientHeight === 0 || words.scrollHeight <= view.clientHeight + 1;
+  };
+  if (isWhole(whole)) return whole;
+  // Without a sentence the heading is all there is to read.
+  const set = { lean: words.querySelector(".caption") !== null, tight: false };
+  if (isWhole(set)) return { kind: "whole", ...set };
+  const large = inPages(frame, view, words, set);
+  if (large.cut === 0) return large.fit;
+  const smaller = { ...set, tight: true };
+  if (isWhole(smaller)) return { kind: "whole", ...smaller };
+  const small = inPages(frame, view, words, smaller);
+  return small.cut < large.cut ? small.fit : large.fit;
+}
+
+/** cut: sentences that no page holds whole. */
+function inPages(frame: HTMLElement, view: HTMLElement, words: HTMLElement, set: Setting): { fit: Fit; cut: number } {
+  setWords(frame, set);
   frame.dataset.fit = "pages";
   const height = view.clientHeight;
-  const pages = pagesOf(linesIn(words), height);
+  const lines = linesIn(words);
+  const pages = pagesOf(lines, height);
+  const cut = cutIn(lines, height);
   const tooTall = pages.some((page) => page.bottom - page.top > height + 1);
-  if (tooTall) return { kind: "scroll", lean };
+  if (tooTall) return { fit: { kind: "scroll", ...set }, cut };
   // One page even beside the button: only the air under the last line hangs over, and no button is needed.
-  return pages.length === 1 ? { kind: "whole", lean } : { kind: "pages", pages, lean };
+  return { fit: pages.length === 1 ? { kind: "whole", ...set } : { kind: "pages", pages, ...set }, cut };
 }
 
 /** Measures again after a change of room or letters, on the next frame: never inside the observer's own turn. */

@@ -40,6 +40,13 @@ function addLine(pages: Page[], line: Line, height: number): void {
   else pages.push({ top: topOfPage(pages, line.top, line.bottom, height), bottom: line.bottom });
 }
 
+/** Sentences that no page of this height holds whole. */
+export const cutIn = (lines: readonly Line[], height: number): number =>
+  sentencesOf(lines).filter((sentence) => {
+    const { top, bottom } = spanOf(sentence);
+    return bottom - top > height;
+  }).length;
+
 /** The page on which something at this top is read. */
 export function pageAt(pages: readonly Page[], top: number): number {
   const found = pages.findLastIndex((page) => page.top <= top);

@@ -63,6 +63,13 @@ describe("insulin that is watched, on the kitchen screen", () => {
     press("Watch your glucose");
     expect(heard()?.buttons.find(({ label }) => label === "A doctor watches")).toMatchObject({ byHand: true });
     press("A doctor watches");
+    expect(captions()).toContain("Is a doctor with you now?");
+    expect(heard()?.buttons.find(({ label }) => label === "Yes, a doctor")).toMatchObject({ byHand: true });
+    press("No");
+    expect(me(t).insulinWatch).not.toBeNull();
+    expect(choices()).toContain("Measure now");
+    press("A doctor watches");
+    press("Yes, a doctor");
     expect(me(t).insulinWatch).toBeNull();
     expect(captions()).toEqual(["Saved. A doctor watches you now.", "The tablet asks for no more readings."]);
     press("OK");

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { TODAY } from "#words/en/due.ts";
 import { FIXED, PAD_BUTTON } from "#words/en/fixed.ts";
 import { HELPER } from "#words/en/helper.ts";
+import { WATCH } from "#words/en/insulin-watch.ts";
 import { PRACTICE } from "#words/en/practice.ts";
 import { REMINDER } from "#words/en/reminders.ts";
 import { bench } from "./kit/bench.ts";
@@ -22,6 +23,43 @@ class Faults {
   async look(t: Tablet, screen: string): Promise<void> {
     const faults = await screenFaults(t);
     if (faults.length > 0) this.found[screen] = faults;
+  }
+}
+
+/** Sentences of which a part stands on this page and a part on another: half of one can say the opposite. */
+const cutSentences = (t: Tablet): Promise<string[]> =>
+  t.page.evaluate(() => {
+    const view = document.querySelector(".pager[data-fit=pages] .pager-view")?.getBoundingClientRect();
+    if (!view) return [];
+    return [...document.querySelectorAll(".pager .caption:not([data-off])")].flatMap((sentence) => {
+      const letters = document.createRange();
+      letters.selectNodeContents(sentence);
+      const lines = [...letters.getClientRects()];
+      const top = Math.min(...lines.map((line) => line.top));
+      const bottom = Math.max(...lines.map((line) => line.bottom));
+      return top < view.top - 4 || bottom > view.bottom + 4 ? [`"${sentence.textContent}" is cut between two pages`] : [];
+    });
+  });
+
+/** The screen in every size of letters, in both themes and however the tablet lies; it is left in small letters, light and landscape. */
+async function everyWay(t: Tablet, faults: Faults, screen: string): Promise<void> {
+  const looks = [1, 1.4, 2].flatMap((size) => [[size, LANDSCAPE] as const, [size, PORTRAIT] as const]);
+  for (const theme of ["dark", "light"]) {
+    for (const [size, viewport] of looks.toReversed()) {
+      await t.page.setViewportSize(viewport);
+      await t.page.evaluate(
+        ([k, shade]) => {
+          const { dataset, style } = document.documentElement;
+          Object.assign(dataset, { size: k, theme: shade });
+          style.setProperty("--k", k);
+        },
+        [String(size), theme] as const,
+      );
+      const name = `${screen}, size ${size}, ${viewport === LANDSCAPE ? "landscape" : "portrait"}, ${theme}`;
+      await faults.look(t, name);
+      const cut = await cutSentences(t);
+      if (cut.length > 0) faults.found[`${name}, pages`] = cut;
+    }
   }
 }
 
@@ -168,12 +206,87 @@ describe("every screen of the person", () => {
     await faults.look(t, "for the helper");
     for (let line = 0; line < 6; line++) await press(t, HELPER.next);
     await faults.look(t, "for the helper, further down");
-    await press(t, HELPER.close);
+    await press(t, FIXED.back);
     await press(t, FIXED.wrong);
     await answer(t, finger(t), { do: "leave" });
     await faults.look(t, "kitchen, calling");
     await press(t, HELPER.button);
     expect(await t.words()).toContain("Henk needs help. The number to call: 911.");
+    expect(faults.found).toEqual({});
+  });
+});
+
+describe("insulin that is watched, and a meal that did not come whole", { timeout: 300_000 }, () => {
+  it("keep the rules, the sizes and every sentence whole after too much insulin, in every look", async () => {
+    const t = await open({ only: "marta" });
+    const faults = new Faults();
+    await press(t, TODAY.title);
+    await press(t, TODAY.right);
+    await t.stored("the clock");
+    await press(t, FIXED.ok);
+    await press(t, FIXED.wrong);
+    await press(t, "Too much insulin");
+    await t.stored("too much");
+    await everyWay(t, faults, "what to do now");
+    await press(t, "I understand");
+    await t.stored("heard");
+    await everyWay(t, faults, "kitchen, watched");
+    // All of it at a glance: no page is to be turned to read what is to be done.
+    expect(await t.page.locator(".pager").getAttribute("data-fit")).toBe("whole");
+    await press(t, WATCH.button);
+    await everyWay(t, faults, "keep watch");
+    await press(t, "A doctor watches");
+    await everyWay(t, faults, "is a doctor there");
+    await press(t, WATCH.yesDoctor);
+    await t.stored("a doctor");
+    await everyWay(t, faults, "a doctor watches");
+    expect(faults.found).toEqual({});
+  });
+
+  it("keep them after half a meal and at a low's question about day and time", async () => {
+    const t = await open({ only: "marta" });
+    const faults = new Faults();
+    await press(t, TODAY.title);
+    await press(t, TODAY.right);
+    await t.stored("the clock");
+    await press(t, FIXED.ok);
+    await press(t, FIXED.meal);
+    await answer(t, finger(t), { do: "open meal", person: "marta", meal: "lunch" });
+    await walkMeal(t, finger(t), LUNCH, undefined, "clock");
+    await t.pass(25 * 60);
+    await t.settle();
+    await everyWay(t, faults, "kitchen, how much was eaten");
+    await press(t, FIXED.answerMeal);
+    await press(t, "Half");
+    await t.stored("half");
+    await press(t, "I understand");
+    await t.stored("the watch");
+    await everyWay(t, faults, "keep watch");
+    expect(await t.words()).toContain("minutes left");
+    expect(await t.words()).not.toContain("seconds");
+    expect(faults.found).toEqual({});
+  });
+
+  it("keep them when a low asks for day and time, and show its question beside no running wait", async () => {
+    const t = await open({ only: "marta" });
+    const faults = new Faults();
+    await press(t, FIXED.meal);
+    await answer(t, finger(t), { do: "open meal", person: "marta", meal: "lunch" });
+    await walkMeal(t, finger(t), LUNCH, "eat", "clock");
+    await answer(t, finger(t), { do: "cannot eat" });
+    await press(t, "Glucose tablets: four of 4 grams");
+    await t.stored("sugar");
+    await everyWay(t, faults, "sit and wait");
+    await t.reload();
+    await finger(t).number(PAD_BUTTON["recheck after low"], "132");
+    await t.stored("132");
+    await press(t, "Yes, 132");
+    await t.stored("a good reading");
+    await everyWay(t, faults, "day and time");
+    expect(await t.words()).toMatch(/Is that right\?\nNo\nYes$/);
+    await press(t, "Yes");
+    await t.stored("the clock");
+    await everyWay(t, faults, "keep watch, no meal");
     expect(faults.found).toEqual({});
   });
 });

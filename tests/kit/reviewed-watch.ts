@@ -1,7 +1,7 @@
 // Insulin that was too much, or the wrong one, watched: in the kitchen, on its own screen, in its calls, at the end of a reading and for whoever comes.
 import { GUARDS } from "#walk/guards.ts";
 import { helperPage } from "#words/en/helper.ts";
-import { sayDoctorWatches, sayInsulinWatchCall, sayWatchScreen } from "#words/en/insulin-watch.ts";
+import { sayDoctorQuestion, sayDoctorWatches, sayInsulinWatchCall, sayWatchScreen } from "#words/en/insulin-watch.ts";
 import { dueNow } from "#words/en/kitchen.ts";
 import { sayWalk } from "#words/en/steps.ts";
 import { me, odileAlone } from "./explore/at-table.ts";
@@ -41,6 +41,7 @@ export function watchScreens(): ReviewedScreen[] {
   add("the call for a reading", call(late(11)));
   add("no answer for half an hour, and nobody hears", call(late(31)));
   add("no answer for half an hour, and somebody hears", call(somebodyHears(late(31))));
+  add("before a doctor watches", sayDoctorQuestion());
   add("a doctor watches", sayDoctorWatches());
   const doubtful = measured(watched("too much")).send({ do: "finish" });
   doubtful.restart();

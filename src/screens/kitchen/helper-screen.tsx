@@ -24,10 +24,8 @@ export function HelperScreen({ house, me, now, focusHeading, chrome, banner, onC
   const lines = [...facts, ...todo];
   const line = Math.min(at, lines.length - 1);
   const last = line === lines.length - 1;
-  const buttons: ChoiceButton[] = [
-    { label: HELPER.close, press: onClose },
-    { label: last ? HELPER.first : HELPER.next, role: "main", press: () => turnTo(last ? 0 : line + 1) },
-  ];
+  // The page is left by Back, as every screen is: a second button for it would take the room of two lines.
+  const buttons: ChoiceButton[] = [{ label: last ? HELPER.first : HELPER.next, role: "main", press: () => turnTo(last ? 0 : line + 1) }];
   useHearable({ title: HELPER.title, lines: [lines[line] ?? ""], buttons }, false);
   return (
     <TurnedScreen

@@ -56,8 +56,9 @@ export function restButtons({ house, now, onIntent, onDayBook, onHelper, onWish,
     byHand: people.length > 1,
     press: () => onIntent({ do: "turn to", person: p.person.id }),
   }));
+  const watched = people.some((p) => insulinWatched(p, now, house.doubt === null));
   const start: ChoiceButton[] =
-    free.length > 0 ? [{ label: FIXED.meal, role: first ? "choice" : "main", press: () => onWish("meal") }] : [];
+    free.length > 0 ? [{ label: FIXED.meal, role: first || watched ? "choice" : "main", press: () => onWish("meal") }] : [];
   const didI: ChoiceButton = { label: FIXED.didI, press: () => onWish("taken") };
   const low: ChoiceButton = { label: FIXED.low, role: "stop", press: () => onWish("low") };
   const help: ChoiceButton[] = whoCalls(house, now) ? [{ label: HELPER.button, press: onHelper }] : [];
@@ -67,9 +68,7 @@ export function restButtons({ house, now, onIntent, onDayBook, onHelper, onWish,
     ...(answer ? [{ label: FIXED.answerMeal, press: () => onWish("answer") }] : []),
     ...(reminder ? [{ label: reminderButton(reminder), press: () => onWish("remind") }] : []),
   ];
-  const watch: ChoiceButton[] = people.some((p) => insulinWatched(p, now, house.doubt === null))
-    ? [{ label: WATCH.button, press: () => onWish("watch") }]
-    : [];
+  const watch: ChoiceButton[] = watched ? [{ label: WATCH.button, role: first ? "choice" : "main", press: () => onWish("watch") }] : [];
   const lumps: ChoiceButton[] = people.some((p) => lumpQuestionDue(house, p, now))
     ? [{ label: FIXED.lumps, also: ["feel for a lump"], press: () => onWish("lumps") }]
     : [];
@@ -105,9 +104,10 @@ export function RestScreen({ house, now, buttons, stays, behind, onDrawer, ...co
   const lines = nobody ? [FIXED.nobodyYet] : dueNow(house, now);
   // What is due goes by the clock: where nobody has agreed to it, its own question stands instead.
   const doubt = sayClockDoubt(house);
-  const calm = doubt.length > 0 ? [] : [...sayEvening(house, now), ...sayNext(house, now)];
-  // While nothing calls, the clock comes first and what is due, or its own question, beside it; a call takes the top of the screen.
+  // While nothing calls, the clock comes first and what is due, or its own question, beside it; a call takes the top of the screen, and what
+  // is due waits behind Today: "Next: dinner" under "Too much insulin may be in" would be one sentence too many.
   const atRest = lines.length === doubt.length;
+  const calm = doubt.length > 0 ? [] : [...sayEvening(house, now), ...(atRest ? sayNext(house, now) : [])];
   return (
     <ChoicesScreen
       speaking={common.speaking}

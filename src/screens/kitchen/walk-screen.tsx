@@ -71,12 +71,19 @@ export function WalkScreen(props: WalkScreenProps) {
     if (props.padFor !== null && pad !== props.padFor) openPad(props.padFor);
   }, [props.padFor, screenKey]);
   const slots = offers.flatMap((o) => (o.offer === "number" ? [o.slot] : []));
-  const answers = offers.filter((o): o is Press => o.offer === "press" && (o.role === "main" || o.role === "choice" || o.role === "no"));
+  const asksClock = offers.some((o) => o.offer === "press" && o.intent.do === "agree clock");
+  // Day and time stand in four lines: all but Yes and No waits for the next screen, or stands under "Something is wrong".
+  const answers = offers.filter(
+    (o): o is Press =>
+      o.offer === "press" &&
+      (o.role === "main" || o.role === "choice" || o.role === "no") &&
+      (!asksClock || o.intent.do === "agree clock" || o.intent.do === "doubt clock"),
+  );
   const wrongs = offers.filter(
     (o): o is Press => o.offer === "press" && o.role === "wrong" && o.intent.do !== "report" && o.intent.do !== "open low",
   );
   // With many answers it is one press away, under "Something is wrong".
-  const shownWrongs = answers.length > 3 ? wrongs.filter((o) => o.intent.do !== "danger signs") : wrongs;
+  const shownWrongs = asksClock ? [] : answers.length > 3 ? wrongs.filter((o) => o.intent.do !== "danger signs") : wrongs;
   const stop = offers.filter((o): o is Press => o.offer === "press" && o.role === "stop");
   const me = frontPerson(house);
   const walk = me?.walk ?? null;
@@ -109,7 +116,9 @@ export function WalkScreen(props: WalkScreenProps) {
     ...answers.filter((o) => o.role === "main").map((o) => button(o, house, onIntent)),
   ];
   const helper: Act[] = props.onHelper ? [{ key: "helper", label: HELPER.button, role: "choice", press: props.onHelper }] : [];
-  const { actions, rest } = split(helper, all);
+  // What is asked now, or is to be called, comes before a wait that runs beside it.
+  const left = walk?.wait && !asksClock && !say.big ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
+  const { actions, rest } = split(helper, all, left !== null && left > SECONDS_TOLD);
   if (others && rest.length > 0) {
     const buttons = rest.map((b) => ({ label: b.label, press: b.press }));
     return (
@@ -134,7 +143,6 @@ export function WalkScreen(props: WalkScreenProps) {
           },
         ]
       : [];
-  const left = walk?.wait ? Math.ceil(waitLeft(walk, props.now, house.doubt === null) / 1000) : null;
   const lines = refusal ? [refusal.got, refusal.wrong, refusal.todo] : say.lines;
   const sentences = lines.map((text, i) => ({ text, current: i === props.speaking }));
   return (
@@ -160,6 +168,9 @@ function button(o: Press, house: HouseState, onIntent: (intent: Intent) => void)
   return { key: keyOf(o.intent), label: labelOf(o.intent, house).shown, role, press: () => onIntent(o.intent) };
 }
 
+/** A longer wait is told in minutes: seconds that run calm nobody, and their figures would cover the words. */
+const SECONDS_TOLD = 99;
+
 /** A drawing, a countdown or the one number of the screen, where there is one. */
 function sideOf(say: Say, left: number | null, house: HouseState, now: Stamp, helped: boolean): ComponentChildren {
   const me = frontPerson(house);
@@ -167,6 +178,12 @@ function sideOf(say: Say, left: number | null, house: HouseState, now: Stamp, he
   if (walk && me && stepOf(walk) === "place" && walk.offered)
     return <PlaceDrawing spot={walk.offered.spot} me={me} now={house.doubt === null ? now.wall : null} title={say.title} />;
   // Once it is over, the tone and the words say so: a big nought would be read as a number to act on.
+  if (left !== null && left > SECONDS_TOLD)
+    return (
+      <p class="big-number" role="timer" aria-live="off">
+        <span class="big-value">{Math.ceil(left / 60)}</span> <span class="big-unit">minutes {FIXED.left}</span>
+      </p>
+    );
   if (left !== null && left > 0) return <Countdown secondsLeft={left} words={`${left} seconds ${FIXED.left}`} />;
   // With the page for the helper there are three answers; the number stands in the words, and they need the room.
   if (!say.big || helped) return null;
@@ -184,9 +201,12 @@ interface Act {
   press(): void;
 }
 
-/** Four buttons fit. Of more, the main one stays, or the first three, and the page for the helper before them; the others are one press away. By voice all are heard. */
-function split(first: readonly Act[], all: readonly Act[]): { actions: readonly Act[]; rest: readonly Act[] } {
-  if (first.length + all.length <= 4) return { actions: [...first, ...all], rest: [] };
+/**
+ * Four buttons fit, or two beside a long wait. Of more, the main one stays, or the first three, and the page for the helper before them;
+ * the others are one press away. By voice all are heard.
+ */
+function split(first: readonly Act[], all: readonly Act[], waits: boolean): { actions: readonly Act[]; rest: readonly Act[] } {
+  if (first.length + all.length <= (waits ? 2 : 4)) return { actions: [...first, ...all], rest: [] };
   const mains = all.filter((a) => a.role === "main");
   if (mains.length > 0) return { actions: [...first, ...mains], rest: all.filter((a) => a.role !== "main") };
   const room = 3 - first.length;

@@ -1,7 +1,8 @@
 // Too much insulin, or the wrong one: what is watched, the reading that is due, and a hand's word that a doctor watches now.
+import { useState } from "preact/hooks";
 import type { Intent } from "#events/intent.ts";
 import type { PersonState } from "#walk/state.ts";
-import { sayDoctorWatches, sayWatchScreen, WATCH } from "#words/en/insulin-watch.ts";
+import { sayDoctorQuestion, sayDoctorWatches, sayWatchScreen, WATCH } from "#words/en/insulin-watch.ts";
 import { labelOf } from "#words/en/labels.ts";
 import { ChoicesScreen } from "./choices-screen.tsx";
 import type { OnKitchen } from "./on-kitchen.ts";
@@ -15,22 +16,36 @@ export interface WatchScreenProps extends OnKitchen {
 }
 
 export function WatchScreen({ house, me, now, onIntent, onMeasure, onAnswered, ...common }: WatchScreenProps) {
+  const [asked, ask] = useState(false);
   const doctor: Intent = { do: "doctor watches", person: me.person.id };
+  if (asked)
+    return (
+      <ChoicesScreen
+        {...common}
+        chrome={{ ...common.chrome, onBack: () => ask(false) }}
+        title={labelOf(doctor, house).shown}
+        lines={sayDoctorQuestion()}
+        buttons={[
+          { label: WATCH.noDoctor, press: () => ask(false) },
+          {
+            label: WATCH.yesDoctor,
+            // No voice ends a watch: a doctor on television might.
+            byHand: true,
+            press: () => {
+              onIntent(doctor);
+              onAnswered(sayDoctorWatches());
+            },
+          },
+        ]}
+      />
+    );
   return (
     <ChoicesScreen
       {...common}
       title={WATCH.title}
       lines={sayWatchScreen(house, me, now)}
       buttons={[
-        {
-          label: labelOf(doctor, house).shown,
-          // No voice ends a watch: a doctor on television might.
-          byHand: true,
-          press: () => {
-            onIntent(doctor);
-            onAnswered(sayDoctorWatches());
-          },
-        },
+        { label: labelOf(doctor, house).shown, byHand: true, press: () => ask(true) },
         { label: WATCH.measure, role: "main", press: onMeasure },
       ]}
     />

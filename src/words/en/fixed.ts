@@ -100,7 +100,8 @@ export const PAD_BUTTON: Readonly<Record<NumberSlot, string>> = {
   "left in window": "Another number",
   recheck: "New reading",
   "recheck after low": "New reading",
-  "reading when ill": "Press the number",
+  // Under "Call 911 now" a number would be taken for that one.
+  "reading when ill": "New reading",
   ketones: "Press the number",
 };
 

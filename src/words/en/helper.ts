@@ -15,7 +15,6 @@ export const HELPER = {
   button: "For the helper",
   next: "Next line",
   first: "From the top",
-  close: "Go back",
 } as const;
 
 const EATEN = { yes: "Eaten: yes.", no: "Eaten: no.", "not known": "Eaten: not known." } as const;

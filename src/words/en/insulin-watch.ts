@@ -12,6 +12,8 @@ export const WATCH = {
   title: "Keep watch",
   button: "Watch your glucose",
   measure: "Measure now",
+  noDoctor: "No",
+  yesDoctor: "Yes, a doctor",
 } as const;
 
 const what = ({ because }: InsulinWatch): string => (because === "too much" ? "Too much insulin may be in." : "The wrong insulin is in.");
@@ -52,9 +54,12 @@ export function sayWatchScreen(house: HouseState, me: PersonState, now: Stamp): 
     ...sayInsulinWatch(house, me, now),
     sure ? `Measure each hour until ${timeOfDay(until)}.` : `Measure each hour, for ${watch.hours} hours.`,
     "Keep sugar near. Do not stay alone.",
-    "Are you with a doctor? Press A doctor watches.",
+    "With a doctor? Press A doctor watches.",
   ];
 }
+
+/** Before the watch ends: a press beside "Measure now" may be a slip, and there is no way back. */
+export const sayDoctorQuestion = (): string[] => ["Is a doctor with you now?", "If yes, the tablet asks for no more readings."];
 
 export const sayDoctorWatches = (): string[] => ["Saved. A doctor watches you now.", "The tablet asks for no more readings."];
 

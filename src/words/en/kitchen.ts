@@ -48,7 +48,8 @@ function walkName(walk: Walk): string {
 export function unfinished(house: HouseState, me: PersonState, now: Stamp): string | null {
   if (!me.walk) return null;
   const ms = elapsed(me.walk.touchedAt, now, house.doubt === null);
-  const since = ms === null ? "some time ago" : `${ago(Math.floor(ms / 60_000))} ago`;
+  const minutes = ms === null ? null : Math.floor(ms / 60_000);
+  const since = minutes === null ? "some time ago" : minutes === 0 ? "a moment ago" : `${ago(minutes)} ago`;
   const whose = `${me.person.name}${walkName(me.walk)}`;
   return `${whose} stopped at ${STEP_NAMES[stepOf(me.walk)] ?? "a step"}, ${since}.`;
 }
@@ -93,7 +94,8 @@ export function dueNow(house: HouseState, now: Stamp): string[] {
       else if (bell.level !== "quiet") lines.push(`${me.person.name}, it is time to eat.`);
     }
     lines.push(...sayInsulinWatch(house, me, now));
-    const open = unfinished(house, me, now);
+    // Where somebody is called for, that is all there is to read.
+    const open = me.walk?.low?.callRaised || me.walk?.ill?.callRaised ? null : unfinished(house, me, now);
     if (open) lines.push(open);
     if (mealQuestionDue(me, now, sure)) lines.push(`${me.person.name}, how much of the meal did you eat?`);
     const reminder = standingReminder(me, now);

@@ -14,14 +14,16 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const localeOf = (me: PersonState | null): "US" | "UK" => (me?.person.language === "en-GB" ? "UK" : "US");
 
-/** Short enough for a button: "Four tablets, 4 grams each", "Orange juice: half a cup". In Britain a cup is no measure and an ounce another one. */
+/** Short enough for a button: "Glucose tablets: four of 4 grams", "Orange juice: half a cup". In Britain a cup is no measure and an ounce another one. */
 function sugarShown(name: string, amount: string, locale: "US" | "UK"): string {
   const [what = name, size] = name.split(", ");
   const measures = amount.split(", ");
   const last = measures.at(-1) ?? amount;
   const poured = locale === "UK" ? pouredMillilitres(last) : null;
   const much = poured !== null ? `${poured} millilitres` : ((locale === "UK" ? last : measures[0]) ?? amount);
-  return size && what.endsWith("tablets") ? `${much}, ${size}` : `${what}: ${much}`;
+  // Never "four tablets" alone: those of the medicine box are tablets too.
+  if (size && what.endsWith("tablets")) return `${what}: ${much.replace(/ tablets?$/, "")} of ${size.replace(/ each$/, "")}`;
+  return `${what}: ${much}`;
 }
 
 /** Whose pieces are counted by their own name: "four tablets" are "four glucose tablets". */

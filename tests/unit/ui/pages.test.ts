@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Line, pageAt, pagesOf } from "#ui/pages.ts";
+import { cutIn, type Line, pageAt, pagesOf } from "#ui/pages.ts";
 
 const line = (top: number, bottom: number, sentence: number): Line => ({ top, bottom, sentence });
 
@@ -11,6 +11,11 @@ describe("turning words in pages", () => {
       { top: 0, bottom: 60 },
       { top: 60, bottom: 90 },
     ]);
+  });
+
+  it("counts the sentences that no page holds whole", () => {
+    const lines = [line(0, 30, 0), line(30, 60, 1), line(60, 90, 1)];
+    expect([90, 60, 59, 29].map((height) => cutIn(lines, height))).toEqual([0, 0, 1, 2]);
   });
 
   it("keeps a sentence whole if a page can hold it", () => {

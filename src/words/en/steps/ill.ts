@@ -37,7 +37,10 @@ function sayKetones(c: Ctx): Say {
   const blood = (c.card?.ketones?.test ?? "blood") === "blood";
   return blood
     ? { title: "Test for ketones", lines: ["Test your blood for ketones.", "What number does it show?"] }
-    : { title: "Test for ketones", lines: ["Test your urine for ketones.", "Look at the strip's own box.", "What does the strip show?"] };
+    : {
+        title: "Test for ketones",
+        lines: ["Test your urine for ketones.", "Match its colour on the strip's own box.", "What does the strip show?"],
+      };
 }
 
 /** A line may be nothing but a call. */

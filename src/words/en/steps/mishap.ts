@@ -46,10 +46,10 @@ const insulinIsIn = (c: Ctx): boolean => c.walk.injectOpened !== null;
 const ADVICE: Readonly<Record<MishapKind, Advice>> = {
   // A double or triple dose is watched in hospital (common practice, no source); the card may give units for it.
   "too much": {
-    said: "Too much insulin went in, or it may have.",
+    said: "Too much insulin may be in.",
     field: "tooMuch",
     noSecond: true,
-    blank: (c) => ["A double or triple dose is watched in hospital.", `Call ${emergencyOf(c)} now.`],
+    blank: (c) => [`Call ${emergencyOf(c)} now.`, "A double or triple dose is watched in hospital."],
   },
   "wrong insulin": {
     said: "The wrong insulin went in.",
