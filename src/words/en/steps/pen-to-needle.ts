@@ -60,7 +60,7 @@ export function sayPen(c: Ctx): Say {
       return {
         title: "Test the pen",
         lines: [`Dial ${unitsOf(careNumber(c.card, "primeUnits"))}. Press.`, "Did a stream come?"],
-        short: ["Test it. A stream?"],
+        short: [`Test with ${unitsOf(careNumber(c.card, "primeUnits"))}. A stream?`],
       };
   }
 }
