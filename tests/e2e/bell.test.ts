@@ -137,9 +137,10 @@ describe("too much insulin", () => {
     await press(FIXED.wrong);
     await press(labelOf({ do: "report", mishap: "too much" }, t.state).shown);
     await t.stored("too much");
+    // The ten minutes begin with the mishap, not with the advice that was heard.
+    const from = t.state.last?.wall ?? 0;
     await answer(t, hand, { do: "heard mishap advice" });
     expect(t.state.people.marta?.insulinWatch).not.toBeNull();
-    const from = t.state.last?.wall ?? 0;
     await t.run(35 * 60_000);
     const all = await rings({ t, from });
     expect(all[0]).toMatchObject({ level: "insistent" });

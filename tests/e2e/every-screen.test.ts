@@ -243,7 +243,37 @@ describe("insulin that is watched, and a meal that did not come whole", { timeou
     expect(faults.found).toEqual({});
   });
 
-  it("keep them after half a meal and at a low's question about day and time", async () => {
+  it("keep them in the kitchen while the tablet listens too, with what is to be done on the glass", async () => {
+    const t = await open({ only: "marta", voice: "speaks and listens" });
+    const faults = new Faults();
+    await press(t, TODAY.title);
+    await press(t, TODAY.right);
+    await t.stored("the clock");
+    await press(t, FIXED.ok);
+    await press(t, FIXED.wrong);
+    await press(t, "Too much insulin");
+    await t.stored("too much");
+    await press(t, "I understand");
+    await t.stored("heard");
+    await t.run(6000);
+    expect(await t.words()).toContain(FIXED.listening);
+    for (const [size, viewport] of [
+      [2, LANDSCAPE],
+      [1.4, PORTRAIT],
+      [1, LANDSCAPE],
+    ] as const) {
+      await t.page.setViewportSize(viewport);
+      await t.page.evaluate((k) => {
+        document.documentElement.dataset.size = String(k);
+        document.documentElement.style.setProperty("--k", String(k));
+      }, size);
+      await faults.look(t, `kitchen, watched, size ${size}`);
+      expect(await t.page.locator(".pager").getAttribute("data-fit")).toBe("whole");
+    }
+    expect(faults.found).toEqual({});
+  });
+
+  it("keep them after half a meal, and tell the wait in minutes", async () => {
     const t = await open({ only: "marta" });
     const faults = new Faults();
     await press(t, TODAY.title);

@@ -59,7 +59,7 @@ export function sayWatchScreen(house: HouseState, me: PersonState, now: Stamp): 
 }
 
 /** Before the watch ends: a press beside "Measure now" may be a slip, and there is no way back. */
-export const sayDoctorQuestion = (): string[] => ["Is a doctor with you now?", "If yes, the tablet asks for no more readings."];
+export const sayDoctorQuestion = (): string[] => ["Is a doctor with you now?", "Yes ends the tablet's watch."];
 
 export const sayDoctorWatches = (): string[] => ["Saved. A doctor watches you now.", "The tablet asks for no more readings."];
 
