@@ -9,7 +9,10 @@ import type { SpokenOffer } from "#speech/understand.ts";
 import { frontPerson } from "#walk/offers.ts";
 import type { HouseState } from "#walk/state.ts";
 
-/** Wide on purpose: what is out of the ordinary is asked about by the walk, not unheard by the ear. Grams and units: as the walk's own checks allow. */
+/**
+ * Wide on purpose: what is out of the ordinary is asked about by the walk, not unheard by the ear. Grams: as the walk's own check allows. Units: as most
+ * pens for home use dial; what only a few of them dial is pressed.
+ */
 const RANGES: Readonly<Record<"grams" | "units", NumberRange>> = {
   grams: { low: 0, high: 400, step: 1 },
   units: { low: 0, high: 80, step: 0.5 },

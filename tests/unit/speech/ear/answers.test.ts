@@ -71,6 +71,24 @@ describe("what the ear expects", () => {
     }
   });
 
+  it("gives it one too where it sounds like no answer, and above a hundred where it sounds like one", () => {
+    const to = (high: number): Hearing => ({ ...reading, range: { low: 0, high, step: 0.5 } });
+    const ends = (high: number) => [...expected(to(high), lexicon).phrases.ends.values()].flat();
+    expect(ends(80)).toContainEqual({ key: "number 91.5", text: "ninety one and a half units" });
+    expect(ends(118)).toContainEqual({ key: "number 180", text: "one hundred eighty units" });
+    expect(expected(to(118), lexicon).answers("number 180")).toBe(false);
+  });
+
+  it("has a place for a number where none is asked, and takes none there for an answer", () => {
+    const what = expected({ offers: [{ id: "agree", phrases: ["yes"] }], range: { low: 0, high: 80, step: 0.5 } }, lexicon);
+    const keys = [...what.phrases.ends.values()].flat().map((e) => e.key);
+    for (const n of [0, 6, 15, 20, 50]) {
+      expect(keys).toContain(`number ${n}`);
+      expect(what.answers(`number ${n}`)).toBe(false);
+    }
+    expect(what.numbers).toBe(false);
+  });
+
   it("takes no number with another unit for an answer", () => {
     const what = expected(reading, lexicon);
     const others = [...what.phrases.ends.values()].flat().filter((e) => /(grams?|minutes?|clicks?)$/.test(e.text));
@@ -145,6 +163,22 @@ describe("the decision", () => {
       kind: "turned away",
       why: "another answer",
     });
+  });
+
+  it("takes no teen for a ten outside the range, nor asks about either, however near they are", () => {
+    for (const [said, near] of [
+      ["number 70", "number 17"],
+      ["number 80.5", "number 18.5"],
+      ["number 0", "number 1"],
+    ]) {
+      const close = listened(heard(said ?? "", -11), heard(near ?? "", -11.1));
+      expect(decide(close, what), said).toEqual({ kind: "turned away", why: "another answer" });
+    }
+  });
+
+  it("offers no number outside the range when it asks which", () => {
+    const near = listened(heard("number 12", -11, "twelve"), heard("number 70", -11 - LIMITS.askMargin, "seventy"));
+    expect(decide(near, what)).toEqual({ kind: "ask again", texts: ["twelve"] });
   });
 
   it("asks which, where a teen and its ten are both possible, however sure it is", () => {
