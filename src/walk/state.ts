@@ -168,7 +168,8 @@ const asksDanger = ({ low, ill, wait }: Walk): boolean =>
 
 /** Where a walk stands: the first answer that is missing. */
 export function stepOf(walk: Walk): Step {
-  if (walk.mishap) return "mishap";
+  // No advice stands over the needle's question: it is heard once nobody has to guess what went in.
+  if (walk.mishap && !walk.needleAsked) return "mishap";
   if (asksDanger(walk)) return "ill";
   if (walk.low) return "low";
   if (walk.needleAsked) return "needle question";

@@ -1,5 +1,6 @@
 // The households of ill days, high readings, and meals that were not eaten whole, each small enough to be walked to its end.
 import type { DoseCard } from "#events/card.ts";
+import type { MishapKind } from "#events/happened-walk.ts";
 import type { Intent } from "#events/intent.ts";
 import { ketoneCard, plusCard, stripCard } from "../cards.ts";
 import { bandsCard, fixedCard, odilePen } from "../people.ts";
@@ -40,6 +41,13 @@ const toTheEnd: Exploration["follows"] = (i, w) =>
   (i.do !== "insulin looks" || i.look === "as it should be") &&
   (i.do !== "primed" || i.stream) &&
   calm(i, w);
+
+const TOLD_THERE: readonly MishapKind[] = ["half eaten", "feeling ill"];
+/** The needle step was opened, and nobody has said yet what went in. */
+const atNeedle = (w: Parameters<Exploration["follows"]>[1]): boolean => {
+  const walk = walkOf(w);
+  return Boolean(walk?.injectOpened) && !walk?.injected;
+};
 
 /** left: what is walked in another of these. */
 const illDay = (name: string, looksAt: string, card: DoseCard, texts: Exploration["texts"], ...left: Intent["do"][]): Exploration => ({
@@ -135,6 +143,26 @@ export const ILL_EXPLORATIONS: readonly Exploration[] = [
       (i, w) => (i.do === "open mishap" && i.mishap === "feeling ill") || toTheEnd(i, w),
       (i) => !(i.do === "answer meal" && i.ate !== "all") && !(i.do === "danger signs" && i.any),
       not("cannot eat", "no meter"),
+    ),
+  },
+  {
+    ...base,
+    name: "told at the needle",
+    looksAt:
+      "half eaten and feeling ill, told while the needle is in or may be: the ill day, a low in it, a start of the app, the needle's own question",
+    facts: at(asked(fixedCard)),
+    texts: { reading: ["120"], dial: ["6"], "reading when ill": ["62", "180"], "recheck after low": ["110"] },
+    around: [...seconds(16 * 60), STARTS[0] ?? { kind: "pass", seconds: 0 }],
+    scouts: 20,
+    follows: all(
+      (i, w) =>
+        (i.do === "report" && atNeedle(w) && TOLD_THERE.includes(i.mishap) && !walkOf(w)?.ill) || i.do === "leave" || toTheEnd(i, w),
+      // Left with nothing told, and before and after the needle: others walk.
+      (i, w) => i.do !== "leave" || (atNeedle(w) && Boolean(walkOf(w)?.mishap ?? walkOf(w)?.ill)),
+      shortLow,
+      not("cannot eat", "no meter", "button feels", "window not seen", "needle came out early", "doubt clock"),
+      (i, w) => i.do !== "open meal" || w.house.people.odile?.doses.length === 0,
+      (i) => i.do !== "answer meal" || i.ate === "all",
     ),
   },
   {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { offers } from "#walk/offers.ts";
 import { sayInjected } from "#words/en/daybook.ts";
-import { bring, me, odileAlone, odileAt, walk } from "../../kit/explore/at-table.ts";
+import { bring, me, odileAlone, odileAt, twice, walk } from "../../kit/explore/at-table.ts";
 import { bandsCard } from "../../kit/people.ts";
 import type { Table } from "../../kit/table.ts";
 
@@ -33,6 +33,35 @@ describe("Did the needle go in? (promise 11, mistake 23)", () => {
       expect(walk(t)).toMatchObject({ dial: null, injectOpened: null });
     });
   }
+
+  it.each(["no", "yes"] as const)("stands before the advice that was being read, which comes after a %s", (answer) => {
+    for (const [, how] of comeBack) {
+      const t = odileAt("inject").send({ do: "report", mishap: "half eaten" });
+      expect(t.step()).toBe("mishap");
+      how(t);
+      expect(t.step()).toBe("needle question");
+      expect(doing(t)).not.toContain("heard mishap advice");
+      t.send({ do: "needle went in", answer });
+      expect(t.step()).toBe("mishap");
+      t.send({ do: "heard mishap advice" });
+      expect(doing(t).includes("button is down")).toBe(false);
+      expect(me(t).doses).toHaveLength(answer === "yes" ? 1 : 0);
+    }
+  });
+
+  it("waits for a low that was said or read at the needle, and is asked when the low is over (promise 13)", () => {
+    const read = odileAt("inject").send({ do: "report", mishap: "feeling ill" }, { do: "needle went in", answer: "yes" });
+    twice(read.send({ do: "danger signs", any: false }), "reading when ill", "62").restart();
+    const said = asked((t) => t.restart()).send({ do: "open low", person: "odile" });
+    for (const t of [read, said]) {
+      expect(t.step()).toBe("low");
+      expect(doing(t)).not.toContain("button is down");
+      t.send({ do: "took sugar", food: "glucose-tablets", grams: 16 });
+      t.pass(15 * 60);
+      t.number("recheck after low", "110");
+      expect(t.step()).toBe("needle question");
+    }
+  });
 
   it("yes goes on to the window; not sure is the mishap and a dose of unknown size", () => {
     const yes = asked((t) => t.restart()).send({ do: "needle went in", answer: "yes" });

@@ -82,6 +82,8 @@ function leavingFault(turn: Turn): string | null {
   if (!w?.needleOpenQuestion) return null;
   const past = presses.find((i) => PAST_NEEDLE.includes(i.do));
   if (past) return `"${past.do}" is offered before the needle question was answered`;
+  // A low is treated before anything is asked (promise 13); the question is open until then, and judged again when the low is over.
+  if (w.lowOpen && !w.lowWithoutMeal) return null;
   return presses.some((i) => i.do === "needle went in") ? null : "the needle question is not asked";
 }
 
