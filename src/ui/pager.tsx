@@ -1,7 +1,7 @@
 // Words above the actions. If they do not fit they are turned in pages by one large button; nothing scrolls, unless a
 // single thing is taller than the room for it. The page with the sentence being spoken comes up by itself.
 // Before any page is turned the heading gives up its room: a question must not wait behind a button while its answers stand below.
-// A sentence too long for a page comes in letters one size smaller, if that keeps it whole: half a sentence can say the opposite.
+// A sentence too long for a page comes in smaller letters, if they keep it whole: half a sentence can say the opposite.
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { BigButton } from "./button.tsx";
@@ -17,14 +17,14 @@ export interface PagerProps {
   children: ComponentChildren;
 }
 
-/** How the words are set. lean: the heading is for screen readers only, and the kitchen's clock waits. tight: one size smaller. */
+/** How the words are set. lean: the heading is for screen readers only, and the kitchen's clock waits. tight: letters one size smaller, or the smallest. */
 interface Setting {
   lean: boolean;
-  tight: boolean;
+  tight: 0 | 1 | 2;
 }
 type Fit = Setting & ({ kind: "whole" } | { kind: "pages"; pages: readonly Page[] } | { kind: "scroll" });
 
-const whole: Fit = { kind: "whole", lean: false, tight: false };
+const whole: Fit = { kind: "whole", lean: false, tight: 0 };
 
 export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   const frame = useRef<HTMLDivElement>(null);
@@ -73,7 +73,7 @@ export function Pager({ moreLabel, pageKey, showing, children }: PagerProps) {
   };
   const scrolls = fit.kind === "scroll" ? { tabIndex: 0 } : {};
   return (
-    <div class="pager" ref={frame} data-fit={fit.kind} data-lean={fit.lean ? "yes" : undefined} data-tight={fit.tight ? "yes" : undefined}>
+    <div class="pager" ref={frame} data-fit={fit.kind} data-lean={fit.lean ? "yes" : undefined} data-tight={fit.tight || undefined}>
       <div class="pager-view" ref={view} onScroll={unscroll} {...scrolls}>
         <div class="pager-words" ref={words} onFocusIn={(event) => turnTo(event.target as Element)}>
           {children}
@@ -93,15 +93,16 @@ function fitOf(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
   showAll(words);
   const { fit: before, lean, tight } = frame.dataset;
   const found = fitIn(frame, view, words);
-  setWords(frame, { lean: lean !== undefined, tight: tight !== undefined });
+  setWords(frame, { lean: lean !== undefined, tight: tight === "2" ? 2 : tight === "1" ? 1 : 0 });
   frame.dataset.fit = before ?? "whole";
   return found;
 }
 
 function setWords({ dataset }: HTMLElement, { lean, tight }: Setting): void {
-  for (const [name, on] of Object.entries({ lean, tight }))
-    if (on) dataset[name] = "yes";
-    else delete dataset[name];
+  if (lean) dataset.lean = "yes";
+  else delete dataset.lean;
+  if (tight) dataset.tight = String(tight);
+  else delete dataset.tight;
 }
 
 function fitIn(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
@@ -112,14 +113,16 @@ function fitIn(frame: HTMLElement, view: HTMLElement, words: HTMLElement): Fit {
   };
   if (isWhole(whole)) return whole;
   // Without a sentence the heading is all there is to read.
-  const set = { lean: words.querySelector(".caption") !== null, tight: false };
-  if (isWhole(set)) return { kind: "whole", ...set };
-  const large = inPages(frame, view, words, set);
-  if (large.cut === 0) return large.fit;
-  const smaller = { ...set, tight: true };
-  if (isWhole(smaller)) return { kind: "whole", ...smaller };
-  const small = inPages(frame, view, words, smaller);
-  return small.cut < large.cut ? small.fit : large.fit;
+  const lean = words.querySelector(".caption") !== null;
+  let best: { fit: Fit; cut: number } | null = null;
+  for (const tight of [0, 1, 2] as const) {
+    const set: Setting = { lean, tight };
+    if (isWhole(set)) return { kind: "whole", ...set };
+    const found = inPages(frame, view, words, set);
+    if (best === null || found.cut < best.cut) best = found;
+    if (best.cut === 0) break;
+  }
+  return best?.fit ?? whole;
 }
 
 /** cut: sentences that no page holds whole. */

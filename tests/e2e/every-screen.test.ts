@@ -147,6 +147,8 @@ describe("every screen of the person", () => {
       turned = !turned;
       await t.page.setViewportSize(turned ? PORTRAIT : LANDSCAPE);
       await faults.look(t, screen);
+      const cut = await cutSentences(t);
+      if (cut.length > 0) faults.found[`${screen}, pages`] = cut;
     };
     const then = async (name: string, screen: string) => {
       await press(t, name);

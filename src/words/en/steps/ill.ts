@@ -39,7 +39,7 @@ function sayKetones(c: Ctx): Say {
     ? { title: "Test for ketones", lines: ["Test your blood for ketones.", "What number does it show?"] }
     : {
         title: "Test for ketones",
-        lines: ["Test your urine for ketones.", "Match its colour on the strip's own box.", "What does the strip show?"],
+        lines: ["Test your urine for ketones.", "Compare the strip with its own box.", "What does the strip show?"],
       };
 }
 
