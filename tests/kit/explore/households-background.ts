@@ -101,6 +101,7 @@ export const BACKGROUND_EXPLORATIONS: readonly Exploration[] = [
   {
     ...kept,
     name: "background told later",
+    scouts: 100,
     looksAt: "either insulin taken away from home and told later, before, in and after a walk, up to the dose",
     facts: at(nightCard),
     texts: {},

@@ -21,7 +21,7 @@ export const REMINDER_EXPLORATIONS: readonly Exploration[] = [
   {
     ...base,
     name: "reminders",
-    scouts: 1,
+    scouts: 40,
     looksAt:
       "a meal with usual hours and quiet ones after it: walks opened and left, calls answered and not, clocks in doubt, a new start of the app",
     facts: napping(
