@@ -94,6 +94,8 @@ export interface Expected {
   phrases: Trie;
   /** Whether an utterance with this key answers the question. */
   answers(key: string): boolean;
+  /** Whether it is the question's no, which wins where it may have been said. */
+  refuses(key: string): boolean;
   /** Phrases with a word nobody wrote down: buttons only. */
   unheard: string[];
 }
@@ -124,11 +126,13 @@ function addWithUnit(trie: Trie, range: NumberRange, unit: SaidUnit, lexicon: Le
 export function expected(hearing: Hearing, lexicon: Lexicon): Expected {
   const phrases = new Trie();
   const keys = new Set<string>();
+  const refusals = new Set<string>();
   const unheard: string[] = [];
   const own = new Set<string>();
   for (const offer of hearing.offers) {
     if (!("phrases" in offer)) continue;
     keys.add(offer.id);
+    if (offer.refuses) refusals.add(offer.id);
     for (const phrase of offer.phrases) {
       own.add(wordsOf(phrase).join(" "));
       if (!addTo(phrases, phrase, offer.id, lexicon)) unheard.push(phrase);
@@ -150,6 +154,7 @@ export function expected(hearing: Hearing, lexicon: Lexicon): Expected {
     numbers: number !== undefined,
     phrases,
     unheard,
+    refuses: (key) => refusals.has(key),
     answers(key) {
       const value = numberOfKey(key);
       if (value === null) return keys.has(key);

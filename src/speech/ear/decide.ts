@@ -14,6 +14,8 @@ export const LIMITS = {
   /** A word must fit this much better than any other word. */
   wordMargin: 2,
   numberMargin: 3,
+  /** Any answer must fit this much better than the question's no: a no heard as a yes by dishes took a wrong number in (of 400 yes for tuning it doubts 3). */
+  refusalMargin: 6,
   /** Short of the margin, but this near to it, the guesses are worth a question. */
   askMargin: 0.5,
   /** How much worse than free speech an answer may fit, a phone: more is somebody else's talk. */
@@ -31,7 +33,7 @@ export interface Listened {
 }
 
 /** What a listener does with one utterance. `shown` limits nothing: it is what was expected. */
-export function decide({ together, each, free }: Listened, expected: Pick<Expected, "answers">, limits = LIMITS): Decision {
+export function decide({ together, each, free }: Listened, expected: Pick<Expected, "answers" | "refuses">, limits = LIMITS): Decision {
   const [best, second] = together;
   if (free.phones < limits.fewestPhones || best === undefined) return { kind: "turned away", why: "nothing said" };
   if ((free.score - best.score) / Math.max(3, free.phones) > limits.gapPerPhone) return { kind: "turned away", why: "other speech" };
@@ -40,6 +42,9 @@ export function decide({ together, each, free }: Listened, expected: Pick<Expect
   const margin = second === undefined ? Number.POSITIVE_INFINITY : best.score - second.score;
   const agreed = each.every((key) => key === best.key);
   const needed = value === null ? limits.wordMargin : limits.numberMargin;
+  // "No" wins (promise 8): where it may have been said, nothing else is taken.
+  const no = expected.refuses(best.key) ? undefined : together.find((fit) => expected.refuses(fit.key));
+  if (no !== undefined && best.score - no.score < limits.refusalMargin) return again([best, no], expected, true);
   if (margin < needed || !agreed) return again([best, second], expected, margin >= limits.askMargin || agreed);
   // A teen and its ten sound alike in every voice that was measured: where both are possible, the person says which (promise: read-back).
   // "One five" is the answer to that question and sounds like no ten; asked about again, it would never be taken.

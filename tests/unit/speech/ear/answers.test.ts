@@ -195,11 +195,29 @@ describe("the decision", () => {
         text,
       });
     expect(decide(listened(heard("number 15", -11, "fifteen units"), heard("number 50", -90, "five zero")), what).kind).toBe("ask again");
-    const wide = { answers: () => true };
+    const wide = { answers: () => true, refuses: () => false };
     expect(decide(listened(heard("number 115", -11, "one fifteen"), heard("number 150", -90, "one fifty")), wide).kind).toBe("ask again");
     expect(decide(listened(heard("number 13.6", -11, "one three point six"), heard("number 30.6", -90)), wide).kind).toBe("understood");
     expect(decide(listened(heard("number 13.6", -11, "thirteen point six"), heard("number 30.6", -90)), wide).kind).toBe("ask again");
     expect(decide(listened(heard("number 215", -11, "two one five"), heard("number 250", -90, "two fifty")), wide).kind).toBe("understood");
+  });
+
+  it("takes nothing where the question's no may have been said, and takes the no as any other answer", () => {
+    const readBack = expected(
+      {
+        offers: [
+          { id: "yes", phrases: ["yes"] },
+          { id: "no", phrases: ["no"], refuses: true },
+        ],
+      },
+      lexicon,
+    );
+    const of = (best: string, other: string, margin: number) =>
+      decide(listened(heard(best, -11, best), heard("elsewhere now", -11 - LIMITS.wordMargin), heard(other, -11 - margin, other)), readBack)
+        .kind;
+    expect(of("yes", "no", LIMITS.refusalMargin - 0.1)).toBe("ask again");
+    expect(of("yes", "no", LIMITS.refusalMargin)).toBe("understood");
+    expect(of("no", "yes", LIMITS.wordMargin)).toBe("understood");
   });
 
   it("asks again when the members differ or the margin is small", () => {
