@@ -89,6 +89,8 @@ const inBrowser = (name: string, how: { include: string[]; maxWorkers: number; s
     globalSetup: ["tests/vitest.e2e.ts"],
     testTimeout: patient,
     hookTimeout: patient,
+    // A browser on a processor that it shares may miss a beat: what is at fault fails twice.
+    retry: 1,
     ...how,
   },
 });
