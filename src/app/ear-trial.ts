@@ -4,6 +4,7 @@ import { NUMBER_WORDS, readNumber } from "#speech/numbers.ts";
 import type { EarsPort, Heard, Hearing, Timers } from "#speech/ports.ts";
 import type { Trouble } from "#speech/room.ts";
 import type { EarState, EarTry } from "#words/en/drawer/ear.ts";
+import { READINGS } from "./hearing.ts";
 
 /** The ears, as far as a trial needs them. */
 export interface TrialEars {
@@ -13,8 +14,8 @@ export interface TrialEars {
 
 /** "Say: one hundred twelve." */
 const WANTED = "112";
-/** A question for a reading: as wide as any in a walk. */
-const HEARING: Hearing = { offers: [{ id: "number", number: true }], range: { low: 20, high: 600, step: 1 } };
+/** The walk's own question for a reading. */
+const HEARING: Hearing = { offers: [{ id: "number", number: true }], range: READINGS };
 /** So long a keeper may take to say it; as the first reprompt of a walk. */
 const PATIENCE_MS = 8000;
 

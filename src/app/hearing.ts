@@ -18,6 +18,9 @@ const RANGES: Readonly<Record<"grams" | "units", NumberRange>> = {
   units: { low: 0, high: 80, step: 0.5 },
 };
 
+/** A reading of a meter: either unit's numbers, in whole ones. */
+export const READINGS: NumberRange = { low: PLAUSIBLE["mmol/L"].least, high: PLAUSIBLE["mg/dL"].most, step: 1 };
+
 /** Both units' numbers are readings: which unit was meant is the walk's question. */
 export function rangeOf(slot: NumberSlot, house: HouseState): NumberRange {
   switch (slot) {
@@ -26,9 +29,8 @@ export function rangeOf(slot: NumberSlot, house: HouseState): NumberRange {
     case "recheck after low":
     case "reading when ill": {
       const unit = frontPerson(house)?.person.glucoseUnit ?? "mg/dL";
-      const range: NumberRange = { low: PLAUSIBLE["mmol/L"].least, high: PLAUSIBLE["mg/dL"].most, step: unit === "mmol/L" ? 0.1 : 1 };
       // In milligrams nobody reads tenths: "fourteen point two" is not to be asked about as forty point two.
-      return unit === "mmol/L" ? { ...range, fractionsTo: PLAUSIBLE["mmol/L"].most } : range;
+      return unit === "mmol/L" ? { ...READINGS, step: 0.1, fractionsTo: PLAUSIBLE["mmol/L"].most } : READINGS;
     }
     case "ketones":
       return { low: BLOOD_KETONES.least, high: BLOOD_KETONES.most, step: 0.1 };

@@ -20,7 +20,7 @@ export interface InsulinWatch {
   readAt: Stamp | null;
 }
 
-/** Hourly, as for a meal that did not come (design; common practice, no source). */
+/** Common practice, no source. A meal that did not come is watched more closely: rules/card/care.ts. */
 const EACH_MS = HOUR;
 /** Our choice, no source: "Measure now" was said and stands on the screen; so long it is not said again. */
 const FIRST_CALL_MS = 10 * MINUTE;
