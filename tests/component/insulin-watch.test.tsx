@@ -15,7 +15,7 @@ afterEach(() => cleanup());
 const chrome = { quiet: false, onHelp: vi.fn(), onAgain: vi.fn(), onQuiet: vi.fn(), onBack: vi.fn(), onWrong: vi.fn() };
 
 /** The kitchen screen with the real walk behind it. */
-function open(t: Table): { heard(): HearableScreen | undefined } {
+function open(t: Table, stores = true): { heard(): HearableScreen | undefined } {
   const heard: HearableScreen[] = [];
   function Kitchen() {
     const [views, setViews] = useState<readonly KitchenView[]>([]);
@@ -25,7 +25,7 @@ function open(t: Table): { heard(): HearableScreen | undefined } {
         {...{ house: t.state, now: t.now, speaking: -1, focusHeading: false, chrome, banner: null, restBanner: null, noted: null }}
         {...{ views, onViews: setViews, onRead: vi.fn(), onDayBook: vi.fn(), onDrawer: vi.fn(), onHelper: vi.fn() }}
         onIntent={(intent) => {
-          t.send(intent);
+          if (stores) t.send(intent);
           redraw((n) => n + 1);
         }}
       />
@@ -74,5 +74,11 @@ describe("insulin that is watched, on the kitchen screen", () => {
     expect(captions()).toEqual(["Saved. A doctor watches you now.", "The tablet asks for no more readings."]);
     press("OK");
     expect(choices()).not.toContain("Watch your glucose");
+  });
+
+  it("says nothing of saved while nothing is stored", () => {
+    open(watched(), false);
+    for (const name of ["Watch your glucose", "A doctor watches", "Yes, a doctor"]) press(name);
+    expect(captions()).toContain("Is a doctor with you now?");
   });
 });

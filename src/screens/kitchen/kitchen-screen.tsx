@@ -189,10 +189,7 @@ export function KitchenScreen(props: KitchenScreenProps) {
     }
     case "watch": {
       const me = house.people[view.person];
-      const answered = (lines: string[]) => onViews([{ at: "answered", person: view.person, lines }]);
-      return me ? (
-        <WatchScreen {...common} {...{ house, me, now, onIntent }} onMeasure={() => go("reading", me)} onAnswered={answered} />
-      ) : null;
+      return me ? <WatchScreen {...common} {...{ house, me, now, onIntent }} onMeasure={() => go("reading", me)} onDone={rest} /> : null;
     }
     case "lumps": {
       const me = house.people[view.person];
